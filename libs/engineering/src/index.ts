@@ -1,0 +1,2 @@
+export * from './calculation.js';
+export * from './registry.js';

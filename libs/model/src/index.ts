@@ -1,0 +1,2 @@
+export * from './evidence.js';
+export * from './outcome.js';
