@@ -1,0 +1,48 @@
+import assert from 'node:assert/strict';
+import { readFileSync } from 'node:fs';
+import { type Calculation, evaluate } from './calculation.js';
+
+/**
+ * One check case of `tests/reference/cases.json`: a calculation, its inputs, and the result that a source
+ * outside the project gives for them. `relativeTolerance` 0 means equal.
+ */
+export interface ReferenceCase {
+  readonly id: string;
+  readonly calculation: string;
+  readonly inputs: Readonly<Record<string, unknown>>;
+  readonly expected: Readonly<Record<string, number | string>>;
+  readonly relativeTolerance: number;
+  readonly source: string;
+  readonly basis: string;
+}
+
+const casesFile = new URL('../../../tests/reference/cases.json', import.meta.url);
+
+/** The cases whose calculation lies in a domain, for instance `strength`. For tests. */
+export const referenceCases = (domain: string): readonly ReferenceCase[] => {
+  const cases = JSON.parse(readFileSync(casesFile, 'utf8')) as readonly ReferenceCase[];
+  return cases.filter((referenceCase) => referenceCase.calculation.startsWith(`${domain}.`));
+};
+
+const agrees = (actual: unknown, expected: number | string, relativeTolerance: number): boolean =>
+  typeof expected === 'number' && typeof actual === 'number'
+    ? Math.abs(actual - expected) <= relativeTolerance * Math.abs(expected)
+    : actual === expected;
+
+/** Evaluates a case by the calculation that it names, and throws where a result leaves the tolerance. For tests. */
+export const assertReferenceCase = (
+  calculations: readonly Calculation[],
+  { id, calculation, inputs, expected, relativeTolerance, source }: ReferenceCase,
+): void => {
+  const subject = calculations.find((candidate) => candidate.id === calculation);
+  assert(subject, `${id}: there is no calculation ${calculation}`);
+  const outcome = evaluate(subject, inputs);
+  assert(outcome.ok, `${id}: ${outcome.ok ? '' : outcome.error.message}`);
+  for (const [field, value] of Object.entries(expected)) {
+    const actual = outcome.value[field];
+    assert(
+      agrees(actual, value, relativeTolerance),
+      `${id}: ${field} is ${String(actual)}; ${String(value)} ± ${String(relativeTolerance * 100)} % by ${source}`,
+    );
+  }
+};
