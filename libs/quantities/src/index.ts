@@ -1,1 +1,4 @@
-export {};
+export * from './format-quantity.js';
+export * from './parse-quantity.js';
+export * from './pressure.js';
+export * from './units.js';
