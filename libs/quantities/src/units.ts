@@ -153,7 +153,7 @@ export const findUnit = (kind: Kind, typed: string): Unit | undefined => {
   return loose.length === 1 ? loose[0] : undefined;
 };
 
-/** Binary noise of a factor (1.0000000000000002) is removed; every published factor has fewer digits. */
+/** Removes binary noise (1.0000000000000002): fifteen digits are more than anybody gives. */
 const clean = (value: number): number => Number(value.toPrecision(15));
 
 const factors = new Map<string, number>();
@@ -165,7 +165,7 @@ export const factorToSi = (kind: Exclude<Kind, 'temperature'>, of: Unit): number
   if (known !== undefined) return known;
   const si = units[kind][0];
   const factor =
-    kind === 'ratio' ? (of.code === '%' ? 0.01 : 1) : clean(Qty(of.definition).to(si.definition).scalar);
+    kind === 'ratio' ? (of.code === '%' ? 0.01 : 1) : Qty(of.definition).to(si.definition).scalar;
   factors.set(key, factor);
   return factor;
 };
