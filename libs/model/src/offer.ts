@@ -1,0 +1,49 @@
+import { z } from 'zod';
+import { openPointSchema } from './assessment.js';
+
+/** An amount in text, so that no digit is lost. */
+export const money = z.string().regex(/^-?\d+\.\d{2}$/);
+
+export const positionSchema = z.strictObject({
+  position: z.int().positive(),
+  item: z.string(),
+  name: z.string(),
+  slots: z.array(z.string()),
+  quantity: z.int().positive(),
+  unitPrice: money,
+  total: money,
+  special: z.boolean().default(false),
+  note: z.string().optional(),
+});
+
+export const offerSchema = z.strictObject({
+  number: z.string(),
+  revision: z.string(),
+  state: z.enum(['draft', 'in review', 'sent', 'replaced']),
+  title: z.string(),
+  client: z.string().optional(),
+  date: z.iso.date().optional(),
+  validUntil: z.iso.date().optional(),
+  catalogueRevision: z.string(),
+  ruleRevision: z.string(),
+  priceList: z.string(),
+  currency: z.enum(['EUR', 'GBP', 'USD', 'CHF']),
+  positions: z.array(positionSchema),
+  listTotal: money,
+  discountPercent: z.string(),
+  discount: money,
+  net: money,
+  taxPercent: z.string(),
+  tax: money,
+  total: money,
+  deliveryWeeks: z.int().min(0),
+  deliveryChain: z.array(z.strictObject({ step: z.string(), days: z.int().min(0) })),
+  terms: z.array(z.string()),
+  openPoints: z.array(openPointSchema),
+  cautions: z.array(z.string()),
+  /** Present until everything is released; printed across every page. */
+  watermark: z.string().optional(),
+});
+
+export type Position = z.output<typeof positionSchema>;
+export type Offer = z.output<typeof offerSchema>;
