@@ -11,3 +11,4 @@ export * from './fluid/liquid-full-pressure-rise.js';
 export * from './fluid/solution-density.js';
 export * from './fluid/solution-viscosity.js';
 export * from './fluid/fluid-calculations.js';
+export * from './relief/relief-calculations.js';
