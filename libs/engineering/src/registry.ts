@@ -2,10 +2,12 @@ import type { Calculation } from './calculation.js';
 import { fluidCalculations } from './fluid/fluid-calculations.js';
 import { strengthCalculations } from './strength/strength-calculations.js';
 import { reliefCalculations } from './relief/relief-calculations.js';
+import { stirringCalculations } from './stirring/stirring-calculations.js';
 
 /** Every public calculation. A repository test holds it against the files, the handbook and the reference cases. */
 export const calculations: readonly Calculation[] = [
   ...fluidCalculations,
   ...strengthCalculations,
   ...reliefCalculations,
+  ...stirringCalculations,
 ];
