@@ -1,5 +1,31 @@
 import type { Calculation } from '../calculation.js';
+import { cylinderPressure } from './cylinder-pressure.js';
+import { cylinderThickness } from './cylinder-thickness.js';
+import { ellipsoidalPressure } from './ellipsoidal-pressure.js';
+import { ellipsoidalThickness } from './ellipsoidal-thickness.js';
+import { externalPressureCylinder } from './external-pressure-cylinder.js';
+import { externalPressureEllipsoidalEnd } from './external-pressure-ellipsoidal-end.js';
+import { flatEndPressure } from './flat-end-pressure.js';
+import { flatEndThickness } from './flat-end-thickness.js';
+import { glassTubePressure } from './glass-tube-pressure.js';
+import { hydrostaticTest } from './hydrostatic-test.js';
 import { thickWallStress } from './thick-wall-stress.js';
+import { torisphericalPressure } from './torispherical-pressure.js';
+import { torisphericalThickness } from './torispherical-thickness.js';
 
 /** Strength of pressure parts. */
-export const strengthCalculations: readonly Calculation[] = [thickWallStress];
+export const strengthCalculations: readonly Calculation[] = [
+  cylinderPressure,
+  cylinderThickness,
+  ellipsoidalPressure,
+  ellipsoidalThickness,
+  externalPressureCylinder,
+  externalPressureEllipsoidalEnd,
+  flatEndPressure,
+  flatEndThickness,
+  glassTubePressure,
+  hydrostaticTest,
+  thickWallStress,
+  torisphericalPressure,
+  torisphericalThickness,
+];
