@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { evidenceSchema, sourceReferenceSchema } from './evidence.js';
 
 export const statuses = [
   'met',
@@ -22,30 +23,6 @@ export const statusRank: Readonly<Record<Status, number>> = {
 export const worstStatus = (list: readonly Status[]): Status =>
   list.reduce<Status>((worst, next) => (statusRank[next] < statusRank[worst] ? next : worst), 'met');
 
-const source = z.strictObject({
-  citation: z.string(),
-  basis: z.enum(['published', 'common practice', 'from memory, unverified']),
-});
-
-const step = z.strictObject({
-  symbol: z.string(),
-  formula: z.string(),
-  substituted: z.string(),
-  value: z.union([z.number(), z.string()]),
-  unit: z.string(),
-  note: z.string().optional(),
-});
-
-const evidence = z.strictObject({
-  calculation: z.string(),
-  title: z.string(),
-  inputs: z.record(z.string(), z.unknown()),
-  outputs: z.record(z.string(), z.unknown()),
-  steps: z.array(step),
-  source: z.array(source),
-  range: z.string(),
-});
-
 /** One rule on one system: what is demanded, what the part can give, what is left. */
 export const ruleResultSchema = z.strictObject({
   rule: z.string().meta({ description: 'Id of the rule', examples: ['stirring.coupling-torque'] }),
@@ -67,8 +44,8 @@ export const ruleResultSchema = z.strictObject({
     .array(z.string())
     .default([])
     .meta({ description: 'Fields or published values that are missing' }),
-  source: z.array(source),
-  evidence: z.array(evidence).default([]),
+  source: z.array(sourceReferenceSchema),
+  evidence: z.array(evidenceSchema).default([]),
 });
 
 export type RuleResult = z.output<typeof ruleResultSchema>;
@@ -92,7 +69,7 @@ export const conformitySchema = z.strictObject({
   statement: z.string(),
   testPressurePaGauge: z.number().optional().meta({ unit: 'Pa' }),
   modules: z.array(z.string()).default([]),
-  source: z.array(source),
+  source: z.array(sourceReferenceSchema),
 });
 
 export type Conformity = z.output<typeof conformitySchema>;

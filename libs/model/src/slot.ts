@@ -13,16 +13,22 @@ export interface SlotDefinition {
   readonly description: string;
 }
 
-const define = (
-  place: SlotPlace,
+interface SlotText {
+  readonly title: string;
+  readonly description: string;
+  readonly optional?: true;
+}
+
+const define = <const P extends SlotPlace, const T extends SlotText>(
+  place: P,
   group: SlotDefinition['group'],
-  text: { title: string; description: string; optional?: true },
-): SlotDefinition => ({
+  text: T,
+) => ({
   place,
   group,
   title: text.title,
   description: text.description,
-  optional: text.optional ?? false,
+  optional: (text.optional ?? false) as T extends { readonly optional: true } ? true : false,
 });
 
 /** Every choice that makes a system, in the order in which an engineer makes them. */
@@ -151,6 +157,10 @@ export const slots = {
 } as const satisfies Record<string, SlotDefinition>;
 
 export type SlotName = keyof typeof slots;
+/** Slots of which a system may have none. */
+export type OptionalSlot = {
+  [K in SlotName]: (typeof slots)[K]['optional'] extends true ? K : never;
+}[SlotName];
 export const slotNames = Object.keys(slots) as SlotName[];
 export const slotNameSchema = z.enum(slotNames as [SlotName, ...SlotName[]]);
 

@@ -1,0 +1,205 @@
+import type { ConstraintSpec, Side } from '@flangewise/solver';
+import type { Item, SlotName } from '@flangewise/model';
+import { classesOf, forEachTuple } from './classes.js';
+import { type Conditions, pickConditions } from './conditions.js';
+import type { Figure } from './figure.js';
+import type { ComparisonRule, JudgementRule, PartRule, PortsRule, Reads, Rule, SumRule } from './rule.js';
+import type { SlotVariable } from './variable.js';
+
+/** Where the slots of a rule stand for one set. */
+export type Locate = (slot: SlotName) => {
+  readonly variable: number;
+  readonly options: readonly (Item | null)[];
+};
+
+export const locateIn =
+  (variables: readonly SlotVariable[], set: number): Locate =>
+  (slot) => {
+    const variable = variables.findIndex((v) => v.slot === slot && (v.set === undefined || v.set === set));
+    const found = variables[variable];
+    if (found === undefined) throw new Error(`slot ${slot} does not exist for set ${String(set)}`);
+    return { variable, options: found.options };
+  };
+
+const scopeOf = (reads: Reads, locate: Locate) =>
+  (Object.entries(reads) as [SlotName, readonly string[]][]).map(([slot, attributes]) => {
+    const { variable, options } = locate(slot);
+    return { slot, variable, classes: classesOf(options, attributes) };
+  });
+
+type Scope = ReturnType<typeof scopeOf>;
+
+const sideOf = (scope: Scope, valueOf: (parts: Record<string, Item | null>) => number): Side => {
+  const values = new Float64Array(scope.reduce((n, s) => n * s.classes.representatives.length, 1));
+  forEachTuple(scope, (parts, index) => {
+    values[index] = valueOf(parts);
+  });
+  return {
+    scope: scope.map((s) => s.variable),
+    classOf: scope.map((s) => s.classes.classOf),
+    classCount: scope.map((s) => s.classes.representatives.length),
+    values,
+  };
+};
+
+/** What is not known, or does not apply, never removes an option. */
+const asDemand = (figure: Figure): number =>
+  figure.kind === 'known' ? figure.value : Number.NEGATIVE_INFINITY;
+const asLimit = (figure: Figure): number =>
+  figure.kind === 'known' ? (figure.special ?? figure.value) : Number.POSITIVE_INFINITY;
+
+const tabulateComparison = (
+  id: string,
+  rule: ComparisonRule,
+  at: { conditions: Conditions; locate: Locate },
+): ConstraintSpec => {
+  const conditions = pickConditions(at.conditions, rule.conditions);
+  return {
+    kind: 'comparison',
+    id,
+    demand: sideOf(scopeOf(rule.demandOf, at.locate), (parts) =>
+      asDemand(rule.demand(parts as never, conditions as never)),
+    ),
+    limit: sideOf(scopeOf(rule.limitOf, at.locate), (parts) =>
+      asLimit(rule.limit(parts as never, conditions as never)),
+    ),
+    ...(rule.utilisation === 'ratio' ? { margin: 'ratio' as const } : {}),
+  };
+};
+
+const tableOf = (
+  id: string,
+  scope: Scope,
+  isAllowed: (parts: Record<string, Item | null>) => boolean,
+): ConstraintSpec => {
+  const allowed = new Uint8Array(scope.reduce((n, s) => n * s.classes.representatives.length, 1));
+  forEachTuple(scope, (parts, index) => {
+    allowed[index] = isAllowed(parts) ? 1 : 0;
+  });
+  return {
+    kind: 'table',
+    id,
+    scope: scope.map((s) => s.variable),
+    classOf: scope.map((s) => s.classes.classOf),
+    classCount: scope.map((s) => s.classes.representatives.length),
+    allowed,
+  };
+};
+
+const tabulateJudgement = (
+  id: string,
+  rule: JudgementRule,
+  at: { conditions: Conditions; locate: Locate },
+): ConstraintSpec => {
+  const conditions = pickConditions(at.conditions, rule.conditions);
+  return tableOf(
+    id,
+    scopeOf(rule.of, at.locate),
+    (parts) => rule.judge(parts as never, conditions as never)?.status !== 'not met',
+  );
+};
+
+const tabulatePart = (
+  rule: PartRule,
+  at: { conditions: Conditions; locate: Locate; suffix: string },
+): ConstraintSpec[] => {
+  const conditions = pickConditions(at.conditions, rule.conditions);
+  return rule.each.map((slot) => {
+    const scope = scopeOf({ [slot]: [...rule.reads, 'slot'] }, at.locate);
+    return tableOf(`${rule.id} ${slot} ${at.suffix}`, scope, (parts) => {
+      const part = parts[slot];
+      return (
+        part === null || part === undefined || rule.judge(part, conditions as never)?.status !== 'not met'
+      );
+    });
+  });
+};
+
+const tabulatePorts = (id: string, rule: PortsRule, locate: Locate): ConstraintSpec => {
+  const host = locate(rule.host);
+  return {
+    kind: 'ports',
+    id,
+    host: host.variable,
+    hostPorts: host.options.map((o) =>
+      Float64Array.from(o?.slot === 'cover' ? o.ports.map((port) => port.diameterM) : []),
+    ),
+    users: rule.users.map((slot) => {
+      const { variable, options } = locate(slot);
+      return { variable, needs: options.map((o) => Float64Array.from(o?.portsM ?? [])) };
+    }),
+  };
+};
+
+const tabulateSum = (
+  id: string,
+  rule: SumRule,
+  at: { conditions: Conditions; places: readonly Locate[] },
+): ConstraintSpec => {
+  const conditions = pickConditions(at.conditions, rule.conditions);
+  const fixed = rule.constant?.(conditions as never) ?? 0;
+  const seen = new Set<number>();
+  const terms = at.places.flatMap((locate) =>
+    rule.terms.flatMap((slot) => {
+      const { variable, options } = locate(slot);
+      if (seen.has(variable)) return [];
+      seen.add(variable);
+      return [
+        {
+          variable,
+          weights: Float64Array.from(options, (o) => (o === null ? 0 : rule.term(o, conditions as never))),
+        },
+      ];
+    }),
+  );
+  const locate = at.places[0];
+  const [slot] = Object.keys(rule.limitOf) as SlotName[];
+  const limitOf = (parts: Record<string, Item | null>): number =>
+    asLimit(rule.limit(parts as never, conditions as never)) - fixed;
+  if (slot === undefined || locate === undefined)
+    return { kind: 'sum', id, terms, limit: { constant: limitOf({}) } };
+  const { variable, options } = locate(slot);
+  return {
+    kind: 'sum',
+    id,
+    terms,
+    limit: { variable, values: Float64Array.from(options, (o) => limitOf({ [slot]: o })) },
+    margin: 'ratio',
+  };
+};
+
+export interface Site {
+  readonly variables: readonly SlotVariable[];
+  /** Conditions of every set. */
+  readonly conditions: readonly Conditions[];
+}
+
+/** The constraints that a hard rule puts on one set. A caution or an advice removes nothing and is not tabulated. */
+export const tabulate = (rule: Rule, site: Site, set: number): readonly ConstraintSpec[] => {
+  const conditions = site.conditions[set];
+  if (conditions === undefined || rule.kind !== 'hard') return [];
+  const locate = locateIn(site.variables, set);
+  const id = `${rule.id} [${String(set)}]`;
+  switch (rule.form) {
+    case 'comparison':
+      return [tabulateComparison(id, rule, { conditions, locate })];
+    case 'judgement':
+      return [tabulateJudgement(id, rule, { conditions, locate })];
+    case 'part':
+      return tabulatePart(rule, { conditions, locate, suffix: `[${String(set)}]` });
+    case 'ports':
+      return [tabulatePorts(id, rule, locate)];
+    case 'sum': {
+      if (rule.over === 'all sets together' && set > 0) return [];
+      const places =
+        rule.over === 'every set' ? [locate] : site.conditions.map((_, k) => locateIn(site.variables, k));
+      return [tabulateSum(id, rule, { conditions, places })];
+    }
+  }
+};
+
+/** The rule that a constraint came from. */
+export const ruleIdOf = (constraintId: string): string => constraintId.split(' ')[0] ?? constraintId;
+
+/** The set that a constraint belongs to. */
+export const setOf = (constraintId: string): number => Number(/\[(\d+)\]$/.exec(constraintId)?.[1] ?? 0);
