@@ -37,3 +37,7 @@ export * from './stirring/reynolds.js';
 export * from './stirring/ribbon-laminar-constant.js';
 export * from './stirring/stirring-calculations.js';
 export * from './stirring/torque.js';
+export * from './gas/compressibility-factor.js';
+export * from './gas/dosed-amount.js';
+export * from './gas/gas-state.js';
+export * from './gas/gas-calculations.js';

@@ -1,4 +1,5 @@
 import type { Calculation } from './calculation.js';
+import { gasCalculations } from './gas/gas-calculations.js';
 import { fluidCalculations } from './fluid/fluid-calculations.js';
 import { strengthCalculations } from './strength/strength-calculations.js';
 import { reliefCalculations } from './relief/relief-calculations.js';
@@ -6,6 +7,7 @@ import { stirringCalculations } from './stirring/stirring-calculations.js';
 
 /** Every public calculation. A repository test holds it against the files, the handbook and the reference cases. */
 export const calculations: readonly Calculation[] = [
+  ...gasCalculations,
   ...fluidCalculations,
   ...strengthCalculations,
   ...reliefCalculations,
