@@ -1,6 +1,9 @@
 import type { Calculation } from './calculation.js';
 import { gasCalculations } from './gas/gas-calculations.js';
 import { fluidCalculations } from './fluid/fluid-calculations.js';
+import { closureCalculations } from './closure/closure-calculations.js';
+import { geometryCalculations } from './geometry/geometry-calculations.js';
+import { couplingCalculations } from './coupling/coupling-calculations.js';
 import { strengthCalculations } from './strength/strength-calculations.js';
 import { reliefCalculations } from './relief/relief-calculations.js';
 import { stirringCalculations } from './stirring/stirring-calculations.js';
@@ -9,6 +12,9 @@ import { stirringCalculations } from './stirring/stirring-calculations.js';
 export const calculations: readonly Calculation[] = [
   ...gasCalculations,
   ...fluidCalculations,
+  ...closureCalculations,
+  ...geometryCalculations,
+  ...couplingCalculations,
   ...strengthCalculations,
   ...reliefCalculations,
   ...stirringCalculations,
