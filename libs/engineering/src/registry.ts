@@ -1,4 +1,5 @@
 import type { Calculation } from './calculation.js';
+import { heatCalculations } from './heat/heat-calculations.js';
 import { gasCalculations } from './gas/gas-calculations.js';
 import { fluidCalculations } from './fluid/fluid-calculations.js';
 import { closureCalculations } from './closure/closure-calculations.js';
@@ -10,6 +11,7 @@ import { stirringCalculations } from './stirring/stirring-calculations.js';
 
 /** Every public calculation. A repository test holds it against the files, the handbook and the reference cases. */
 export const calculations: readonly Calculation[] = [
+  ...heatCalculations,
   ...gasCalculations,
   ...fluidCalculations,
   ...closureCalculations,
