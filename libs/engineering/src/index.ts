@@ -79,3 +79,25 @@ export * from './heat/coil-outside-coefficient.js';
 export * from './heat/overall-coefficient.js';
 export * from './heat/adiabatic-rise.js';
 export * from './heat/heat-calculations.js';
+export { allowableStress, allowableStressCodes } from './materials/allowable-stress.js';
+export {
+  type Compatibility,
+  compatibility,
+  compatibilityOf,
+  type Exposure,
+} from './materials/compatibility.js';
+export type { CorrosionField, CorrosionVerdict } from './materials/corrosion-rule.js';
+export { designStress } from './materials/design-stress.js';
+export { type DesignStress, designStressAt } from './materials/design-stress-at.js';
+export { type MaterialGrade, materialGrade, materialGrades } from './materials/material-grade.js';
+export {
+  elasticModulusAt,
+  materialConductivity,
+  materialDensity,
+  type MaterialFigure,
+  materialHeatCapacity,
+  meanExpansionTo,
+} from './materials/material-properties.js';
+export { materialsCalculations } from './materials/materials-calculations.js';
+export { media, type Medium, mediumOf } from './materials/medium.js';
+export { minimumProofStrength, type Proof, proofStrength } from './materials/proof-strength.js';

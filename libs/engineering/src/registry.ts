@@ -5,6 +5,7 @@ import { fluidCalculations } from './fluid/fluid-calculations.js';
 import { closureCalculations } from './closure/closure-calculations.js';
 import { geometryCalculations } from './geometry/geometry-calculations.js';
 import { couplingCalculations } from './coupling/coupling-calculations.js';
+import { materialsCalculations } from './materials/materials-calculations.js';
 import { strengthCalculations } from './strength/strength-calculations.js';
 import { reliefCalculations } from './relief/relief-calculations.js';
 import { stirringCalculations } from './stirring/stirring-calculations.js';
@@ -17,6 +18,7 @@ export const calculations: readonly Calculation[] = [
   ...closureCalculations,
   ...geometryCalculations,
   ...couplingCalculations,
+  ...materialsCalculations,
   ...strengthCalculations,
   ...reliefCalculations,
   ...stirringCalculations,
