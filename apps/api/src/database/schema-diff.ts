@@ -1,11 +1,9 @@
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
-import { PrismaPg } from '@prisma/adapter-pg';
 import { bindMigrationAwareSqlAdapterFactory } from '@prisma/driver-adapter-utils';
-import type { SqlMigrationAwareDriverAdapterFactory } from '@prisma/driver-adapter-utils';
 import * as engine from '@prisma/schema-engine-wasm/schema_engine_bg';
-import { Pool, type QueryArrayConfig } from 'pg';
 import type { Migration } from './apply-migrations.js';
+import { scratchDatabases } from './scratch-databases.js';
 
 /** The part of WebAssembly that is used here; its types come with those of browsers, which this package has not. */
 interface WebAssemblyLoader {
@@ -15,55 +13,18 @@ interface WebAssemblyLoader {
   ): Promise<{ readonly instance: { readonly exports: Readonly<Record<string, unknown>> } }>;
 }
 
+let loaded = false;
+
 /** What the engine's package does itself where the run time can import WebAssembly, which this Node cannot. */
 async function loadEngine(): Promise<void> {
+  if (loaded) return;
   const file = createRequire(import.meta.url).resolve('@prisma/schema-engine-wasm/schema_engine_bg');
   const wasm = readFileSync(file.replace(/\.js$/, '.wasm'));
   const { WebAssembly: loader } = globalThis as unknown as { WebAssembly: WebAssemblyLoader };
   const { instance } = await loader.instantiate(wasm, { './schema_engine_bg.js': { ...engine } });
+  loaded = true;
   engine.__wbg_set_wasm(instance.exports);
   (instance.exports['__wbindgen_start'] as () => void)();
-}
-
-/** Object identifiers of the types `"char"` and `text` in pg_type. */
-const charType = 18;
-const textType = 25;
-
-/** Reads columns of the type `"char"`, in which PostgreSQL's own tables are written and which the adapter refuses, as text. */
-class DescribingPool extends Pool {
-  override async query(config: unknown, values?: unknown): Promise<never> {
-    const result = await super.query(config as QueryArrayConfig, values as unknown[]);
-    for (const field of result.fields) if (field.dataTypeID === charType) field.dataTypeID = textType;
-    return result as never;
-  }
-}
-
-/** Gives the engine a new, empty database each time it asks for one. */
-function scratchDatabases(scratchUrl: string): SqlMigrationAwareDriverAdapterFactory {
-  const main = new PrismaPg({ connectionString: scratchUrl });
-  let count = 0;
-  return {
-    provider: main.provider,
-    adapterName: main.adapterName,
-    connect: () => main.connect(),
-    connectToShadowDb: async () => {
-      const name = `scratch_${process.pid}_${++count}`;
-      const admin = await main.connect();
-      await admin.executeScript(`CREATE DATABASE ${name}`);
-      const url = Object.assign(new URL(scratchUrl), { pathname: `/${name}` });
-      const pool = new DescribingPool({ connectionString: url.href });
-      const shadow = await new PrismaPg(pool, { disposeExternalPool: true }).connect();
-      // The adapter's own cuts a script at each semicolon, those within functions too.
-      shadow.executeScript = async (script) => void (await pool.query(script));
-      const dispose = shadow.dispose.bind(shadow);
-      shadow.dispose = async () => {
-        await dispose();
-        await admin.executeScript(`DROP DATABASE ${name}`);
-        await admin.dispose();
-      };
-      return shadow;
-    },
-  };
 }
 
 export interface SchemaDiff {
