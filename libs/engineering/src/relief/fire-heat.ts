@@ -3,6 +3,7 @@ import { succeed } from '@flangewise/model';
 import { calculation, quantity } from '../calculation.js';
 import { published } from '../source-reference.js';
 import { shown } from '../shown.js';
+import { drainage as drainageField, environmentFactor, wettedAreaM2 } from './relief-fields.js';
 
 const squareFootM2 = 0.3048 ** 2;
 /** British thermal unit (international table) per hour [W]. */
@@ -16,25 +17,6 @@ export const fireHeatOf = (
   environmentFactor: number,
   drainage: keyof typeof coefficients,
 ): number => coefficients[drainage] * environmentFactor * (wettedAreaM2 / squareFootM2) ** 0.82 * btuPerHourW;
-
-export const drainageField = z.enum(['adequate', 'inadequate']).meta({
-  description: 'Whether drainage and fire fighting are prompt and adequate',
-});
-
-export const wettedAreaM2 = quantity(
-  { unit: 'm2', symbol: 'A', description: 'Wetted wall up to 7.6 m above the source of flame' },
-  z.number().min(0).max(1e4),
-);
-
-export const environmentFactor = quantity(
-  {
-    unit: '1',
-    symbol: 'F',
-    description:
-      'Environment factor: 1 bare vessel, 0.03 earth-covered; insulation only where it withstands fire and jets',
-  },
-  z.number().positive().max(1),
-);
 
 /**
  * Heat taken up by a liquid-wetted vessel in an open pool fire.

@@ -1,6 +1,7 @@
 import { z } from 'zod';
-import { fail, succeed } from '@flangewise/model';
+import { succeed } from '@flangewise/model';
 import { calculation, quantity } from '../calculation.js';
+import { missingInput } from '../missing-input.js';
 import { molarGasConstant } from '../molar-gas-constant.js';
 import { outOfRange } from '../out-of-range.js';
 import { published } from '../source-reference.js';
@@ -33,7 +34,7 @@ import {
  * @param compressibilityFactor    Z [-], 1 where not given
  * @returns massFlowKgPerS [kg/s]
  * @range p_2 ≤ p_1, K > 0
- * @error CALC_OUT_OF_RANGE outside the range; CALC_MISSING_PROPERTY without density or temperature and molar mass
+ * @error CALC_OUT_OF_RANGE outside the range; CALC_INVALID_INPUT without density or temperature and molar mass
  * @source perry-8 §6; crane-tp-410 (net expansion factor, for comparison)
  */
 export const lineFlow = calculation({
@@ -88,11 +89,7 @@ export const lineFlow = calculation({
         : (p1 * inputs.molarMassKgPerMol) /
           ((inputs.compressibilityFactor ?? 1) * molarGasConstant * inputs.temperatureK));
     if (density === undefined) {
-      return fail({
-        code: 'CALC_MISSING_PROPERTY',
-        message: 'give upstreamDensityKgPerM3, or temperatureK and molarMassKgPerMol',
-        field: 'upstreamDensityKgPerM3',
-      });
+      return missingInput('upstreamDensityKgPerM3', 'give it, or temperatureK and molarMassKgPerMol');
     }
     const line = fannoFlow({
       isentropicExponent: k,

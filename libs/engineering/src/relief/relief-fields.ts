@@ -72,5 +72,24 @@ export const combinationFactor = quantity(
   z.number().positive().max(1),
 );
 
+export const drainage = z.enum(['adequate', 'inadequate']).meta({
+  description: 'Whether drainage and fire fighting are prompt and adequate',
+});
+
+export const wettedAreaM2 = quantity(
+  { unit: 'm2', symbol: 'A', description: 'Wetted wall up to 7.6 m above the source of flame' },
+  z.number().min(0).max(1e4),
+);
+
+export const environmentFactor = quantity(
+  {
+    unit: '1',
+    symbol: 'F',
+    description:
+      'Environment factor: 1 bare vessel, 0.03 earth-covered; insulation only where it withstands fire and jets',
+  },
+  z.number().positive().max(1),
+);
+
 /** Standard atmosphere [Pa]. */
 export const standardAtmospherePa = 101_325;

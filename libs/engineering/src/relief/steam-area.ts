@@ -4,6 +4,7 @@ import { calculation } from '../calculation.js';
 import { outOfRange } from '../out-of-range.js';
 import { published } from '../source-reference.js';
 import { shown } from '../shown.js';
+import { api520Edition } from './api-520-edition.js';
 import {
   areaM2,
   backPressureCorrection,
@@ -14,7 +15,6 @@ import {
   temperatureK,
 } from './relief-fields.js';
 import { superheatCorrectionOf, superheatTable } from './superheat-correction.js';
-import { api520Edition } from './viscosity-correction.js';
 
 /** Pressure above which Napier's equation is corrected, and the end of that correction [kPa]. */
 const napierLimitKPa = 10_339;

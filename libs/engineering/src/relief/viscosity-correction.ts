@@ -3,11 +3,7 @@ import { succeed } from '@flangewise/model';
 import { calculation, quantity } from '../calculation.js';
 import { published } from '../source-reference.js';
 import { shown } from '../shown.js';
-
-/** API 520 part I changed some of its methods; the edition is always named. */
-export const api520Edition = z
-  .enum(['7th', '10th'])
-  .meta({ description: 'Edition of API 520 part I; the 10th (2020) where nothing is given' });
+import { api520Edition } from './api-520-edition.js';
 
 /**
  * Viscosity correction of liquid relief.

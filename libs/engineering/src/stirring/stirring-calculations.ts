@@ -1,23 +1,40 @@
 import type { Calculation } from '../calculation.js';
+import { blendTime } from './blend-time.js';
+import { criticalSpeed } from './critical-speed.js';
 import { fullyBaffledPowerNumber } from './fully-baffled-power-number.js';
 import { gassedPowerRatio } from './gassed-power-ratio.js';
+import { highestSpeed } from './highest-speed.js';
+import { impellerPower } from './impeller-power.js';
+import { impellerReynolds } from './impeller-reynolds.js';
+import { impellerTorque } from './impeller-torque.js';
 import { justSuspendedSpeed } from './just-suspended-speed.js';
 import { laminarPower } from './laminar-power.js';
 import { metznerOtto } from './metzner-otto.js';
-import { power } from './power.js';
-import { reynolds } from './reynolds.js';
+import { motorPower } from './motor-power.js';
+import { powerNumber } from './power-number.js';
 import { ribbonLaminarConstant } from './ribbon-laminar-constant.js';
-import { torque } from './torque.js';
+import { shaftTorque } from './shaft-torque.js';
+import { metznerOttoConstant, zwieteringConstant } from './shear-and-suspension-constants.js';
+import { viscosityRange } from './viscosity-range.js';
 
-/** Stirring: power, torque, speed limits, blending, suspension, gas. */
+/** Stirring: power, torque, speed limits, blending, suspension, gas, shaft. */
 export const stirringCalculations: readonly Calculation[] = [
+  blendTime,
+  criticalSpeed,
   fullyBaffledPowerNumber,
   gassedPowerRatio,
+  highestSpeed,
+  impellerPower,
+  impellerReynolds,
+  impellerTorque,
   justSuspendedSpeed,
   laminarPower,
   metznerOtto,
-  power,
-  reynolds,
+  metznerOttoConstant,
+  motorPower,
+  powerNumber,
   ribbonLaminarConstant,
-  torque,
+  shaftTorque,
+  viscosityRange,
+  zwieteringConstant,
 ];

@@ -29,7 +29,7 @@ import {
  * @error CALC_OUT_OF_RANGE outside the range
  * @source mccabe-smith-harriott-5 ch. 9
  */
-export const power = calculation({
+export const impellerPower = calculation({
   id: 'stirring.power',
   title: 'Power of an impeller',
   inputs: z.strictObject({

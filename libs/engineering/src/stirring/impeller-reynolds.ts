@@ -25,7 +25,7 @@ import {
  * @error CALC_OUT_OF_RANGE outside the range
  * @source mccabe-smith-harriott-5 ch. 9
  */
-export const reynolds = calculation({
+export const impellerReynolds = calculation({
   id: 'stirring.reynolds',
   title: 'Reynolds number of an impeller',
   inputs: z.strictObject({ impellerDiameterM, speedPerS, densityKgPerM3, viscosityPaS }),

@@ -17,7 +17,7 @@ import { speedPerS, torqueOutput } from './stirring-fields.js';
  * @error CALC_OUT_OF_RANGE outside the range
  * @source mccabe-smith-harriott-5 ch. 9 (definition of power)
  */
-export const torque = calculation({
+export const shaftTorque = calculation({
   id: 'stirring.torque',
   title: 'Torque of a power at a speed',
   inputs: z.strictObject({
