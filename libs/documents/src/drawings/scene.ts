@@ -16,7 +16,8 @@ export interface Hatch {
   readonly close: boolean;
 }
 
-export type Fill = 'part' | 'solid' | 'gas' | 'heat' | 'water' | 'magnet' | 'counter magnet' | 'none' | Hatch;
+export type Fill =
+  'part' | 'solid' | 'gas' | 'heat' | 'water' | 'magnet' | 'counter magnet' | 'sheet' | 'none' | Hatch;
 
 export type Shape =
   | {
