@@ -1,0 +1,90 @@
+import type { TRPC_ERROR_CODE_KEY } from '@trpc/server/rpc';
+
+interface ApiError {
+  /** HTTP status of the answer. */
+  readonly status: number;
+  /** The same in the terms of the transport. */
+  readonly transport: TRPC_ERROR_CODE_KEY;
+  /** What the person is told: what is wrong and what to do. `{name}` is filled in from the details. */
+  readonly text: string;
+}
+
+/** Every error that the API can answer with. The code stands in `error.data.reason` of the answer. */
+export const apiErrors = {
+  SIGN_IN_REQUIRED: {
+    status: 401,
+    transport: 'UNAUTHORIZED',
+    text: 'Nobody is signed in, or the session has ended. Sign in and try again.',
+  },
+  ROLE_NOT_ALLOWED: {
+    status: 403,
+    transport: 'FORBIDDEN',
+    text: 'This is open to {allowed}; you are signed in as {given}. Ask one of them.',
+  },
+  ORIGIN_NOT_ALLOWED: {
+    status: 403,
+    transport: 'FORBIDDEN',
+    text: 'The request came from {given}; allowed is {allowed}. Open the product at its own address.',
+  },
+  NOT_FOUND: {
+    status: 404,
+    transport: 'NOT_FOUND',
+    text: 'There is no {what} with {field} {given}, or it is not yours to see.',
+  },
+  ROUTE_UNKNOWN: {
+    status: 404,
+    transport: 'NOT_FOUND',
+    text: 'The API has nothing at {given}.',
+  },
+  METHOD_NOT_ALLOWED: {
+    status: 405,
+    transport: 'METHOD_NOT_SUPPORTED',
+    text: 'This procedure is not called in that way: queries take GET, mutations POST.',
+  },
+  CHANGED_MEANWHILE: {
+    status: 409,
+    transport: 'CONFLICT',
+    text: 'Somebody else changed this {what} meanwhile: you saw version {given}, it is now version {current}. Load it again; your input is kept.',
+  },
+  INPUT_NOT_VALID: {
+    status: 400,
+    transport: 'BAD_REQUEST',
+    text: 'The input is not valid: {problems}',
+  },
+  BODY_NOT_JSON: {
+    status: 400,
+    transport: 'PARSE_ERROR',
+    text: 'The body of the request is not valid JSON. Send one JSON document.',
+  },
+  CONTENT_TYPE_NOT_ALLOWED: {
+    status: 415,
+    transport: 'UNSUPPORTED_MEDIA_TYPE',
+    text: 'The content type is {given}; allowed is application/json.',
+  },
+  BODY_TOO_LARGE: {
+    status: 413,
+    transport: 'PAYLOAD_TOO_LARGE',
+    text: 'The body of the request is larger than the allowed {allowed}. Send less at once.',
+  },
+  FAULT: {
+    status: 500,
+    transport: 'INTERNAL_SERVER_ERROR',
+    text: 'The server failed on this request. Try again; if it happens again, report the request number {request}.',
+  },
+} as const satisfies Record<string, ApiError>;
+
+export type ApiErrorCode = keyof typeof apiErrors;
+
+type Blanks<Text extends string> = Text extends `${string}{${infer Name}}${infer Rest}`
+  ? Name | Blanks<Rest>
+  : never;
+
+/** What the text of a code leaves open. */
+export type ApiErrorDetails<C extends ApiErrorCode> = Readonly<
+  Record<Blanks<(typeof apiErrors)[C]['text']>, string | number>
+>;
+
+export function apiErrorText<C extends ApiErrorCode>(code: C, details: ApiErrorDetails<C>): string {
+  const blanks: Readonly<Record<string, string | number>> = details;
+  return apiErrors[code].text.replace(/\{(\w+)\}/g, (_, name: string) => String(blanks[name]));
+}

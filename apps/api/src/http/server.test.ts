@@ -1,0 +1,174 @@
+import { hashPassword } from 'better-auth/crypto';
+import type { FastifyInstance, InjectOptions, LightMyRequestResponse } from 'fastify';
+import { expect, it, onTestFinished } from 'vitest';
+import { demoPeople } from '../../../../prisma/seed/demo-people.js';
+import { seedDemo } from '../../../../prisma/seed/seed-demo.js';
+import { createAuth } from '../auth/auth.js';
+import { migratedDatabase } from '../database/test-database.js';
+import { bodyLimitBytes, createServer } from './server.js';
+import { trustedOrigins } from './trusted-origins.js';
+
+const origin = 'http://127.0.0.1:4310';
+const password = 'correct-horse-battery';
+const passwordHash = await hashPassword(password);
+
+async function start(): Promise<FastifyInstance> {
+  const { database } = await migratedDatabase();
+  await seedDemo(database, passwordHash);
+  const trusted = trustedOrigins(origin);
+  const auth = createAuth(database, { secret: 's'.repeat(32), origin, trustedOrigins: trusted });
+  const server = await createServer({ database, auth, trustedOrigins: trusted, logLevel: 'silent' });
+  onTestFinished(() => server.close());
+  return server;
+}
+
+const post = (url: string, payload: unknown, headers: Record<string, string> = {}): InjectOptions => ({
+  method: 'POST',
+  url,
+  headers: { origin, 'content-type': 'application/json', ...headers },
+  payload: JSON.stringify(payload),
+});
+
+const signIn = (server: FastifyInstance, email: string, given = password): Promise<LightMyRequestResponse> =>
+  server.inject(post('/api/auth/sign-in/email', { email, password: given }));
+
+const cookieOf = (response: LightMyRequestResponse): string =>
+  response.cookies.map(({ name, value }) => `${name}=${encodeURIComponent(value)}`).join('; ');
+
+it.each(demoPeople)('signs $email in as $role', async ({ email, name, role, clientId }) => {
+  const server = await start();
+  const response = await signIn(server, email);
+  expect(response.statusCode).toBe(200);
+  const cookie = cookieOf(response);
+  const me = await server.inject({ url: '/api/trpc/session.me', headers: { cookie } });
+  expect(me.json().result.data).toMatchObject({ email, name, role });
+  expect(me.json().result.data.client?.id ?? null).toBe(clientId);
+  await server.inject(post('/api/auth/sign-out', {}, { cookie }));
+  const after = await server.inject({ url: '/api/trpc/session.me', headers: { cookie } });
+  expect(after.statusCode).toBe(401);
+});
+
+it('asks whoever is not signed in to sign in', async () => {
+  const server = await start();
+  const response = await server.inject({ url: '/api/trpc/session.me' });
+  expect(response.statusCode).toBe(401);
+  expect(response.json().error.data.reason).toBe('SIGN_IN_REQUIRED');
+});
+
+it('keeps its cookie from scripts and from other sites', async () => {
+  const server = await start();
+  const response = await signIn(server, 'engineer@averholt.example');
+  expect(response.cookies[0]).toMatchObject({ httpOnly: true, sameSite: 'Lax', path: '/' });
+});
+
+it('refuses a wrong password and an unknown person alike', async () => {
+  const server = await start();
+  const wrong = await signIn(server, 'engineer@averholt.example', 'something else');
+  const unknown = await signIn(server, 'stranger@averholt.example');
+  expect([wrong.statusCode, unknown.statusCode]).toEqual([401, 401]);
+  expect(wrong.json()).toEqual(unknown.json());
+});
+
+it('lets nobody sign up', async () => {
+  const server = await start();
+  const response = await server.inject(
+    post('/api/auth/sign-up/email', { name: 'A', email: 'a@example.com', password, role: 'approver' }),
+  );
+  expect(response.statusCode).toBe(400);
+});
+
+it('lets nobody change their own role or company', async () => {
+  const server = await start();
+  const cookie = cookieOf(await signIn(server, 'chemist@sundrey.example'));
+  for (const change of [{ role: 'approver' }, { clientId: 'demo-client-kelmoor' }]) {
+    const response = await server.inject(post('/api/auth/update-user', change, { cookie }));
+    expect(response.statusCode).toBe(400);
+  }
+  const me = await server.inject({ url: '/api/trpc/session.me', headers: { cookie } });
+  expect(me.json().result.data).toMatchObject({ role: 'customer', client: { id: 'demo-client-sundrey' } });
+});
+
+it('slows down whoever guesses passwords', async () => {
+  const server = await start();
+  const statuses: number[] = [];
+  for (let guess = 0; guess < 21; guess++) {
+    const request = post('/api/auth/sign-in/email', {
+      email: 'x@averholt.example',
+      password: `guess ${guess}`,
+    });
+    const response = await server.inject({
+      ...request,
+      headers: { ...request.headers, 'x-forwarded-for': '192.0.2.7' },
+    });
+    statuses.push(response.statusCode);
+  }
+  expect(statuses).toEqual([...Array<number>(20).fill(401), 429]);
+});
+
+it.each(['http://127.0.0.1:4310', 'http://localhost:4310', 'http://[::1]:4310'])(
+  'takes requests from the page at %s',
+  async (from) => {
+    const server = await start();
+    const request = post('/api/auth/sign-in/email', { email: 'engineer@averholt.example', password });
+    const response = await server.inject({ ...request, headers: { ...request.headers, origin: from } });
+    expect(response.statusCode).toBe(200);
+  },
+);
+
+it.each(['http://127.0.0.1:4311', 'https://elsewhere.example', 'null'])(
+  'refuses requests from a page at %s',
+  async (from) => {
+    const server = await start();
+    for (const url of ['/api/auth/sign-in/email', '/api/trpc/session.me']) {
+      const response = await server.inject(post(url, {}, { origin: from }));
+      expect(response.statusCode).toBe(403);
+      expect(response.json().error.data.reason).toBe('ORIGIN_NOT_ALLOWED');
+    }
+  },
+);
+
+it.each(['/api/trpc/session.me', '/api/auth/sign-in/email'])(
+  'refuses a body that is too large at %s',
+  async (url) => {
+    const server = await start();
+    const response = await server.inject(post(url, 'x'.repeat(bodyLimitBytes)));
+    expect(response.statusCode).toBe(413);
+    expect(response.json().error.data).toMatchObject({ reason: 'BODY_TOO_LARGE', httpStatus: 413 });
+    expect(response.json().error.message).toContain('1 MiB');
+  },
+);
+
+it('refuses a body that is not JSON', async () => {
+  const server = await start();
+  const response = await server.inject({ ...post('/api/auth/sign-in/email', {}), payload: '{"email":' });
+  expect(response.statusCode).toBe(400);
+  expect(response.json().error.data.reason).toBe('BODY_NOT_JSON');
+});
+
+it.each(['/api/trpc/session.me', '/api/auth/sign-in/email'])(
+  'refuses another content type at %s',
+  async (url) => {
+    const server = await start();
+    const response = await server.inject(post(url, {}, { 'content-type': 'text/plain' }));
+    expect(response.statusCode).toBe(415);
+    expect(response.json().error.data.reason).toBe('CONTENT_TYPE_NOT_ALLOWED');
+  },
+);
+
+it('says what it does not have', async () => {
+  const server = await start();
+  const reasons = ['/api/trpc/no.such', '/api/else'].map(async (url) => {
+    const response = await server.inject({ url });
+    return [response.statusCode, response.json().error.data.reason];
+  });
+  expect(await Promise.all(reasons)).toEqual([
+    [404, 'ROUTE_UNKNOWN'],
+    [404, 'ROUTE_UNKNOWN'],
+  ]);
+});
+
+it('says whether the database answers', async () => {
+  const server = await start();
+  const response = await server.inject({ url: '/api/trpc/health.get' });
+  expect(response.json()).toEqual({ result: { data: { database: 'answers' } } });
+});

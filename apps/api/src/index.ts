@@ -1,0 +1,1 @@
+export type { AppRouter } from './routers/router.js';

@@ -1,0 +1,32 @@
+import { z } from 'zod';
+import type { Auth } from '../auth/auth.js';
+import { Role } from '../auth/roles.js';
+import type { Database } from '../database/client.js';
+
+const personSchema = z.object({
+  id: z.string(),
+  name: z.string(),
+  email: z.string(),
+  role: z.enum(Role),
+  clientId: z
+    .string()
+    .nullish()
+    .transform((id) => id ?? null),
+});
+
+/** Who is signed in. */
+export type Person = z.infer<typeof personSchema>;
+
+/** What every procedure is given. */
+export interface Context {
+  readonly database: Database;
+  /** Undefined when nobody is signed in. */
+  readonly person: Person | undefined;
+  /** Number under which the log has this request. */
+  readonly request: string;
+}
+
+export async function findPerson(auth: Auth, headers: Headers): Promise<Person | undefined> {
+  const session = await auth.api.getSession({ headers });
+  return session === null ? undefined : personSchema.parse(session.user);
+}

@@ -1,0 +1,48 @@
+import { initTRPC } from '@trpc/server';
+import { makerRoles, Role, roleTitles } from '../auth/roles.js';
+import { formatError } from '../errors/format-error.js';
+import { refuse } from '../errors/refusal.js';
+import type { Context } from './context.js';
+
+const trpc = initTRPC.context<Context>().create({
+  errorFormatter: ({ error, path, ctx }) => formatError(error, path, ctx?.request ?? 'unknown'),
+});
+
+export const router = trpc.router;
+export const createCaller = trpc.createCallerFactory;
+
+/** Open to everybody, signed in or not. */
+export const publicProcedure = trpc.procedure;
+
+/** Open to everybody who is signed in; `ctx.person` says who. */
+export const signedInProcedure = trpc.procedure.use(({ ctx, next }) => {
+  if (ctx.person === undefined) throw refuse('SIGN_IN_REQUIRED', {});
+  return next({ ctx: { person: ctx.person } });
+});
+
+function procedureFor(...allowed: readonly Role[]) {
+  return signedInProcedure.use(({ ctx, next }) => {
+    const { role } = ctx.person;
+    if (!allowed.includes(role))
+      throw refuse('ROLE_NOT_ALLOWED', {
+        allowed: allowed.map((one) => roleTitles[one]).join(', '),
+        given: roleTitles[role],
+      });
+    return next();
+  });
+}
+
+/** The maker's own people, whatever they do. */
+export const makerProcedure = procedureFor(...makerRoles);
+export const engineerProcedure = procedureFor(Role.applications_engineer);
+/** Issues and prices offers again: sales support, and the engineer whose offers they are. */
+export const salesProcedure = procedureFor(Role.sales_support, Role.applications_engineer);
+export const approverProcedure = procedureFor(Role.approver);
+export const keeperProcedure = procedureFor(Role.catalogue_keeper);
+
+/** A customer, who sees the data of `ctx.clientId` and no other. */
+export const customerProcedure = procedureFor(Role.customer).use(({ ctx, next }) => {
+  const { clientId } = ctx.person;
+  if (clientId === null) throw new Error('the database admits no customer without a client');
+  return next({ ctx: { clientId } });
+});
