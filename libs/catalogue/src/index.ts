@@ -1,1 +1,4 @@
-export {};
+export * from './catalogue-revision.js';
+export * from './demo-catalogue.js';
+export * from './find-items.js';
+export * from './range.js';

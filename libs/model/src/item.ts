@@ -102,6 +102,7 @@ const itemShapes = [
       .string()
       .nullable()
       .meta({ description: 'What carries the pressure, where a lining touches the product' }),
+    liningThicknessM: metre('Lining between the inner diameter and the wall that carries').optional(),
     geometry: vesselGeometry,
     bore,
     nominalVolumeL: quantity('L', 'Nominal volume'),
@@ -148,6 +149,7 @@ const itemShapes = [
     bore,
     material: z.string(),
     construction: z.enum(['metal', 'glass', 'lined']),
+    carrier: z.string().meta({ description: 'What carries the pressure under a lining' }).optional(),
     thicknessM: metre('Thickness'),
     ports: z.array(coverPort),
     bushing: z.enum(['none', 'small', 'medium', 'large']),
