@@ -15,8 +15,12 @@ export const aqueousSolutionSchema = z.strictObject({
   cas: z.string().regex(/^\d{2,7}-\d{2}-\d$/),
   aliases: z.array(z.string()),
   molarMassKgPerMol: z.number().positive(),
-  /** The solute has a vapour pressure of its own: water's alone is then no upper bound. */
-  volatile: z.boolean(),
+  /** What bounds the vapour pressure over the solution from above, and up to which mass fraction. */
+  vapourPressureBound: z.strictObject({
+    kind: z.enum(['water', 'higher of both', 'ideal']),
+    maxMassFraction: z.number().positive().max(1),
+    basis: z.enum(['published', 'common practice', 'from memory, unverified']),
+  }),
   density: fit(5),
   viscosity: fit(6),
   heatCapacity: fit(6),

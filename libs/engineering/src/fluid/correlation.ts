@@ -164,20 +164,11 @@ export const describeCorrelation = (
   correlation: Correlation,
   temperatureK: number,
 ): { readonly formula: string; readonly substituted: string } => {
-  const {
-    source: _source,
-    basis: _basis,
-    minTemperatureK: _min,
-    maxTemperatureK: _max,
-    ...rest
-  } = correlation;
-  const constants = Object.entries(rest).flatMap(([key, value]) =>
-    typeof value === 'number'
-      ? [`${key} = ${String(value)}`]
-      : Array.isArray(value)
-        ? [`${key} = ${value.map(String).join(', ')}`]
-        : [],
-  );
+  const constants = Object.entries(correlation).flatMap(([key, value]) => {
+    if (key === 'minTemperatureK' || key === 'maxTemperatureK') return [];
+    if (typeof value === 'number') return [`${key} = ${String(value)}`];
+    return Array.isArray(value) ? [`${key} = ${value.map(String).join(', ')}`] : [];
+  });
   return {
     formula: formulas[correlation.model],
     substituted: `T = ${shown(temperatureK)} K, ${constants.join(', ')}`,

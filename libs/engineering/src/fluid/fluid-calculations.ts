@@ -1,4 +1,9 @@
 import type { Calculation } from '../calculation.js';
+import { chargedPressure } from './charged-pressure.js';
+import { mixture } from './mixture.js';
+import { hotVolume } from './hot-volume.js';
+import { fluidProperties } from './properties.js';
+import { totalPressure } from './total-pressure.js';
 import { heatOfVaporisation } from './heat-of-vaporisation.js';
 import { liquidConductivity } from './liquid-conductivity.js';
 import { liquidDensity } from './liquid-density.js';
@@ -22,4 +27,9 @@ export const fluidCalculations: readonly Calculation[] = [
   liquidFullPressureRise,
   solutionDensity,
   solutionViscosity,
+  hotVolume,
+  totalPressure,
+  chargedPressure,
+  mixture,
+  fluidProperties,
 ];
