@@ -126,3 +126,73 @@ export * from './fluid/liquid.js';
 export * from './fluid/liquid-estimate.js';
 export * from './fluid/liquid-vapour-pressure.js';
 export * from './fluid/fluid-data.js';
+export { dustSurfaceLimit } from './hazardous-area/dust-surface-limit.js';
+export { equipmentCategory } from './hazardous-area/equipment-category.js';
+export { gasSurfaceLimit, gasSurfaceLimitK } from './hazardous-area/gas-surface-limit.js';
+export { hazardousAreaCalculations } from './hazardous-area/hazardous-area-calculations.js';
+export {
+  findIgnitionData,
+  type GasGroup,
+  gasGroups,
+  type IgnitionData,
+  ignitionData,
+} from './hazardous-area/ignition-data.js';
+export { ignitionOfSubstance } from './hazardous-area/ignition-of-substance.js';
+export {
+  gasGroupCovers,
+  requiredMarking,
+  requiredMarkingFor,
+  type RequiredMarking,
+} from './hazardous-area/required-marking.js';
+export {
+  surfaceLimitOfClassK,
+  type TemperatureClass,
+  temperatureClass,
+  temperatureClassCovers,
+  temperatureClasses,
+  temperatureClassOf,
+} from './hazardous-area/temperature-class.js';
+export {
+  categoryCovers,
+  equipmentOfZone,
+  type GasZone,
+  gasZones,
+  type Zone,
+  type ZoneEquipment,
+  zones,
+} from './hazardous-area/zones.js';
+export {
+  type HandledMass,
+  handledMass,
+  leastHandledMassKg,
+  recommendedHandledMassKg,
+} from './lifting/handled-mass.js';
+export { liftingCalculations } from './lifting/lifting-calculations.js';
+export { type HandCoupling, handCouplings } from './lifting/lifting-multipliers.js';
+export { recommendedWeight } from './lifting/recommended-weight.js';
+export {
+  classifyVessel,
+  disputedAdvice,
+  highestCategory,
+  pedCategories,
+  type PedCategory,
+  type VesselClass,
+  type VesselPoint,
+} from './ped/annex-ii-vessels.js';
+export { type Conformity, conformityOf, dutiesOf } from './ped/conformity-modules.js';
+export { type FluidGroup, fluidGroup, fluidGroupOf } from './ped/fluid-group.js';
+export { fluidGroupOfClass, fluidGroupOfHazardClass } from './ped/fluid-group-of-hazard-class.js';
+export { type FluidState, fluidState, fluidStateOf } from './ped/fluid-state.js';
+export { pedCalculations } from './ped/ped-calculations.js';
+export { findSubstanceHazards, type SubstanceHazards, substanceHazards } from './ped/substance-hazards.js';
+export { testPressure } from './ped/test-pressure.js';
+export {
+  type Chamber,
+  type ChamberClass,
+  type ChamberFluid,
+  classifyChamber,
+  vesselAssessment,
+} from './ped/vessel-assessment.js';
+export { vesselCategory } from './ped/vessel-category.js';
+export * from './gas/gas-density.js';
+export * from './gas/uptake-reservoir.js';

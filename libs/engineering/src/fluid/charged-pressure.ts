@@ -2,7 +2,7 @@ import { z } from 'zod';
 import { succeed } from '@flangewise/model';
 import { calculation, quantity } from '../calculation.js';
 import { outOfRange } from '../out-of-range.js';
-import { relabelled } from './relabelled.js';
+import { relabelled } from '../relabelled.js';
 import { shown } from '../shown.js';
 import { commonPractice, published } from '../source-reference.js';
 import { liquidFields } from './liquid.js';
@@ -86,9 +86,9 @@ export const chargedPressure = calculation({
       }
     }
     const cold = vapourPressureOf(inputs, inputs.coldTemperatureK);
-    if (!cold.ok) return relabelled(cold.error, 'coldTemperatureK');
+    if (!cold.ok) return relabelled(cold.error, { temperatureK: 'coldTemperatureK' });
     const hot = vapourPressureOf(inputs, inputs.hotTemperatureK);
-    if (!hot.ok) return relabelled(hot.error, 'hotTemperatureK');
+    if (!hot.ok) return relabelled(hot.error, { temperatureK: 'hotTemperatureK' });
     // An upper bound of the cold vapour pressure would make the gas too little: without a value none is taken off.
     const coldVapour = cold.value.isUpperBound ? 0 : cold.value.pressurePaAbs;
     if (p1 < coldVapour) {

@@ -2,7 +2,7 @@ import { z } from 'zod';
 import { fail, type Outcome, succeed } from '@flangewise/model';
 import { calculation, quantity, type StepLog } from '../calculation.js';
 import { outOfRange } from '../out-of-range.js';
-import { relabelled } from './relabelled.js';
+import { relabelled } from '../relabelled.js';
 import { shown } from '../shown.js';
 import { commonPractice, published } from '../source-reference.js';
 import { findLiquid, liquidFields, type LiquidInputs } from './liquid.js';
@@ -43,9 +43,9 @@ const densities = (inputs: DensityInputs, log: StepLog | undefined): Outcome<Den
   const liquid = findLiquid(inputs);
   if (!liquid.ok) return liquid;
   const cold = liquidValue(liquid.value, 'density', { temperatureK: inputs.coldTemperatureK, log });
-  if (!cold.ok) return relabelled(cold.error, 'coldTemperatureK');
+  if (!cold.ok) return relabelled(cold.error, { temperatureK: 'coldTemperatureK' });
   const hot = liquidValue(liquid.value, 'density', { temperatureK: inputs.hotTemperatureK, log });
-  if (!hot.ok) return relabelled(hot.error, 'hotTemperatureK');
+  if (!hot.ok) return relabelled(hot.error, { temperatureK: 'hotTemperatureK' });
   return succeed({ cold: cold.value, hot: hot.value, name: liquid.value.name });
 };
 

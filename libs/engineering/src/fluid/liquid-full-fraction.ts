@@ -2,7 +2,7 @@ import { z } from 'zod';
 import { succeed } from '@flangewise/model';
 import { calculation, quantity } from '../calculation.js';
 import { outOfRange } from '../out-of-range.js';
-import { relabelled } from './relabelled.js';
+import { relabelled } from '../relabelled.js';
 import { shown } from '../shown.js';
 import { published } from '../source-reference.js';
 import { findFluid } from './fluid-data.js';
@@ -60,9 +60,9 @@ export const liquidFullFraction = calculation({
       });
     }
     const cold = fluidProperty(fluid.value, 'liquidDensity', { temperatureK: fillTemperatureK, log });
-    if (!cold.ok) return relabelled(cold.error, 'fillTemperatureK');
+    if (!cold.ok) return relabelled(cold.error, { temperatureK: 'fillTemperatureK' });
     const hot = fluidProperty(fluid.value, 'liquidDensity', { temperatureK: workTemperatureK, log });
-    if (!hot.ok) return relabelled(hot.error, 'workTemperatureK');
+    if (!hot.ok) return relabelled(hot.error, { temperatureK: 'workTemperatureK' });
     const fillFraction = hot.value / cold.value;
     log?.({
       symbol: 'φ',

@@ -3,6 +3,7 @@ import { succeed } from '@flangewise/model';
 import { calculation, quantity } from '../calculation.js';
 import { molarGasConstant } from '../molar-gas-constant.js';
 import { outOfRange } from '../out-of-range.js';
+import { relabelled } from '../relabelled.js';
 import { shown } from '../shown.js';
 import { published } from '../source-reference.js';
 import { absolutePressureField, gasField, gasTemperatureField } from './gas-fields.js';
@@ -52,16 +53,9 @@ export const dosedAmount = calculation({
       });
     }
     const start = gasState(gas, { pressurePaAbs: startPressurePaAbs, temperatureK });
-    if (!start.ok)
-      return {
-        ok: false,
-        error: {
-          ...start.error,
-          field: start.error.field === 'pressurePaAbs' ? 'startPressurePaAbs' : (start.error.field ?? 'gas'),
-        },
-      };
+    if (!start.ok) return relabelled(start.error, { pressurePaAbs: 'startPressurePaAbs' });
     const end = gasState(gas, { pressurePaAbs: endPressurePaAbs, temperatureK });
-    if (!end.ok) return end;
+    if (!end.ok) return relabelled(end.error, { pressurePaAbs: 'endPressurePaAbs' });
     const [first, second] = [start.value.compressibilityFactor, end.value.compressibilityFactor];
     const amountMol =
       (reservoirVolumeM3 * (startPressurePaAbs / first - endPressurePaAbs / second)) /
