@@ -5,6 +5,9 @@ import { fluidCalculations } from './fluid/fluid-calculations.js';
 import { closureCalculations } from './closure/closure-calculations.js';
 import { geometryCalculations } from './geometry/geometry-calculations.js';
 import { couplingCalculations } from './coupling/coupling-calculations.js';
+import { hazardousAreaCalculations } from './hazardous-area/hazardous-area-calculations.js';
+import { liftingCalculations } from './lifting/lifting-calculations.js';
+import { pedCalculations } from './ped/ped-calculations.js';
 import { materialsCalculations } from './materials/materials-calculations.js';
 import { strengthCalculations } from './strength/strength-calculations.js';
 import { reliefCalculations } from './relief/relief-calculations.js';
@@ -18,7 +21,10 @@ export const calculations: readonly Calculation[] = [
   ...closureCalculations,
   ...geometryCalculations,
   ...couplingCalculations,
+  ...hazardousAreaCalculations,
+  ...liftingCalculations,
   ...materialsCalculations,
+  ...pedCalculations,
   ...strengthCalculations,
   ...reliefCalculations,
   ...stirringCalculations,

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { fail, type Outcome, succeed } from '@flangewise/model';
+import { findFluid } from '../fluid/fluid-data.js';
 import { normalisedName } from './material-grade.js';
 import rows from './media.json' with { type: 'json' };
 
@@ -31,6 +32,9 @@ const mediumByName = new Map(
 export const mediumOf = (name: string): Outcome<Medium> => {
   const medium = mediumByName.get(normalisedName(name));
   if (medium !== undefined) return succeed(medium);
+  const fluid = findFluid(name);
+  const byCas = fluid.ok ? mediumByName.get(normalisedName(fluid.value.cas)) : undefined;
+  if (byCas !== undefined) return succeed(byCas);
   return fail({
     code: 'CALC_UNKNOWN_SUBSTANCE',
     message: `medium: ${name} given; no corrosion data are on file for it. Give a common name or CAS number, or enter a tested verdict with its source`,
