@@ -9,3 +9,9 @@ export type {
 } from './drawings/drawing-model.js';
 export { drawingModelOf } from './drawings/drawing-model-of.js';
 export type { Dimension, Part, Scene, SceneSlot, Shape } from './drawings/scene.js';
+export { arrangeSheet, type Callout, type Sheet, type SheetFrame } from './drawings/arrange-sheet.js';
+export { type DrawingColour, drawingStyle, lightVariables } from './drawings/drawing-style.js';
+export { sceneToSvg, type SvgOptions } from './drawings/scene-to-svg.js';
+export { sectionOf, type SectionOptions } from './drawings/section.js';
+export { markSvg } from './drawings/svg-annotations.js';
+export { type MarkPiece, statusKeys, statusMarks } from './drawings/status-mark.js';

@@ -73,8 +73,6 @@ export interface Scene {
   readonly dimensions: readonly Dimension[];
   /** Names of vessel sets under their axes; empty for one set. */
   readonly labels: readonly { readonly at: Point; readonly text: string }[];
-  /** Spacing of the hatch, in millimetres of the object. */
-  readonly hatchSpacing: number;
   /** Whether stand or column are drawn shortened by a break. */
   readonly broken: boolean;
 }
