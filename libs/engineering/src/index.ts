@@ -196,3 +196,4 @@ export {
 export { vesselCategory } from './ped/vessel-category.js';
 export * from './gas/gas-density.js';
 export * from './gas/uptake-reservoir.js';
+export { discCoefficient } from './relief/relief-fields.js';

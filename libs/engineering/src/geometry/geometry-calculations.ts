@@ -1,5 +1,6 @@
 import type { Calculation } from '../calculation.js';
 import { dishedEnd } from './dished-end.js';
+import { vessel } from './vessel.js';
 
 /** Volumes, surfaces, masses and heights. */
-export const geometryCalculations: readonly Calculation[] = [dishedEnd];
+export const geometryCalculations: readonly Calculation[] = [dishedEnd, vessel];

@@ -1,5 +1,4 @@
-import { succeed } from '@flangewise/model';
-import { outOfRange } from '../out-of-range.js';
+import { fail, succeed } from '@flangewise/model';
 import { isAtMost, type WallBranch, type WallRule } from './wall-rule.js';
 
 const thin: WallBranch = {
@@ -27,13 +26,7 @@ const thickLimit = 1.5;
 const thinLoad = (k: number): number => (2 * (k - 1)) / (k + 1);
 const thickLoad = (k: number): number => (2.3 * (k - 1)) / (3 * k - 1);
 
-const beyond = (field: string, given: number, allowed: string) =>
-  outOfRange({
-    field,
-    given,
-    unit: field === 'thicknessM' ? 'as D_a / D_i' : 'times K / S v',
-    allowed: `${allowed}, where AD 2000 B10 ends; use EN 13445-3 with the thick-wall method`,
-  });
+const advice = 'AD 2000 B10 ends here, at D_a / D_i = 1.5: use EN 13445-3 with the thick-wall method';
 
 /**
  * Cylinder under internal pressure by AD 2000: B1 for thin walls, B10 for D_a / D_i up to 1.5. The allowable
@@ -45,20 +38,20 @@ export const ad2000Cylinder: WallRule = {
   diameterRatio: (q, isSmallTube) => {
     if (q < 2) {
       const k = (2 + q) / (2 - q);
-      if (isAtMost(k, isSmallTube?.(k) === true ? smallTubeLimit : thinLimit)) {
+      if (isAtMost(k, isSmallTube(k) ? smallTubeLimit : thinLimit)) {
         return succeed({ value: k, branch: thin });
       }
     }
     const k = (2.3 - q) / (2.3 - 3 * q);
     return q < thickLoad(thickLimit) * (1 + 1e-12)
       ? succeed({ value: k, branch: thick })
-      : beyond('pressurePaGauge', q, `at most ${thickLoad(thickLimit).toFixed(4)} K / S v`);
+      : fail({ highest: thickLoad(thickLimit), advice });
   },
-  loadRatio: (k, isSmallTube = false) => {
+  loadRatio: (k, isSmallTube) => {
     if (isAtMost(k, isSmallTube ? smallTubeLimit : thinLimit)) {
       return succeed({ value: thinLoad(k), branch: thin });
     }
-    if (!isAtMost(k, thickLimit)) return beyond('thicknessM', k, 'D_a / D_i at most 1.5');
+    if (!isAtMost(k, thickLimit)) return fail({ highest: thickLimit, advice });
     const load = thickLoad(k);
     return load > thinLoad(thinLimit)
       ? succeed({ value: load, branch: thick })

@@ -1,5 +1,4 @@
-import { succeed } from '@flangewise/model';
-import { outOfRange } from '../out-of-range.js';
+import { fail, succeed } from '@flangewise/model';
 import { isAtMost, type WallBranch, type WallRule } from './wall-rule.js';
 
 const thin: WallBranch = {
@@ -42,13 +41,7 @@ export const asmeCylinder: WallRule = {
   diameterRatio: (q) => {
     if (isAtMost(q, thinLoadLimit)) return succeed({ value: (1 + 0.4 * q) / (1 - 0.6 * q), branch: thin });
     if (q > loadLimit) {
-      return outOfRange({
-        field: 'pressurePaGauge',
-        given: q,
-        unit: 'times S E',
-        allowed:
-          'at most 3 times allowable stress times joint efficiency; take a stronger material or a lower pressure',
-      });
+      return fail({ highest: loadLimit, advice: 'take a stronger material or a lower pressure' });
     }
     const exact = Math.exp(q);
     return exact > thinRatioLimit

@@ -1,5 +1,4 @@
-import { succeed } from '@flangewise/model';
-import { outOfRange } from '../out-of-range.js';
+import { fail, succeed } from '@flangewise/model';
 import { isAtMost, type WallBranch, type WallRule } from './wall-rule.js';
 
 const thin: WallBranch = {
@@ -18,6 +17,8 @@ const thick: WallBranch = {
   pressure: 'f · z · ((D_i + 2 · e)² − D_i²) / ((D_i + 2 · e)² + D_i²)',
   note: 'e / D_e is above 0.16, where EN 13445-3 7.4.2 ends: thick-wall method. Above P = f / 2 the bore yields at the first pressure test',
 };
+
+const noWall = 'at or above f z no wall is thick enough: take a stronger material or a lower pressure';
 
 /** e / D_e up to which clause 7.4 holds. */
 const thinLimit = 0.16;
@@ -38,13 +39,7 @@ export const en13445Cylinder: WallRule = {
   diameterRatio: (q) => {
     if (isAtMost(q, thinLoadLimit)) return succeed({ value: (2 + q) / (2 - q), branch: thin });
     if (q >= 1) {
-      return outOfRange({
-        field: 'pressurePaGauge',
-        given: q,
-        unit: 'times f z',
-        allowed:
-          'less than allowable stress times joint efficiency, else no wall is thick enough: take a stronger material or a lower pressure',
-      });
+      return fail({ highest: 1, advice: noWall });
     }
     return succeed({ value: Math.sqrt((1 + q) / (1 - q)), branch: thick });
   },

@@ -1,20 +1,9 @@
 import { z } from 'zod';
-import { succeed } from '@flangewise/model';
 import { calculation } from '../calculation.js';
-import { formulaStep } from '../formula-step.js';
-import { missingInput } from '../missing-input.js';
-import { outOfRange } from '../out-of-range.js';
-import { shown } from '../shown.js';
-import { cylinderRules, smallTubeDiameterM } from './cylinder-rules.js';
+import { cylinderRules } from './cylinder-rules.js';
 import { cylinderRange, cylinderSources } from './cylinder-sources.js';
-import {
-  allowableStressField,
-  codeField,
-  jointEfficiencyField,
-  length,
-  permissiblePressureField,
-  thicknessField,
-} from './pressure-fields.js';
+import { permissiblePressureField } from './pressure-fields.js';
+import { permissibleWallPressure, wallPressureInputs } from './wall-calculation.js';
 
 /**
  * Permissible internal pressure of a cylinder.
@@ -31,57 +20,10 @@ import {
 export const cylinderPressure = calculation({
   id: 'strength.cylinderPressure',
   title: 'Permissible pressure of a cylinder',
-  inputs: z.strictObject({
-    code: codeField,
-    thicknessM: thicknessField,
-    innerRadiusM: length('R', 'Inner radius, corroded; or give the outer diameter').optional(),
-    outerDiameterM: length('D_e', 'Outer diameter; or give the inner radius').optional(),
-    allowableStressPa: allowableStressField,
-    jointEfficiency: jointEfficiencyField,
-  }),
+  inputs: wallPressureInputs,
   outputs: z.strictObject({ pressurePaGauge: permissiblePressureField }),
   formula: String.raw`P = \frac{2 f z\,e}{D_i + e}`,
   range: cylinderRange,
   source: cylinderSources,
-  compute: (inputs, log) => {
-    const {
-      code,
-      thicknessM: e,
-      innerRadiusM,
-      outerDiameterM,
-      allowableStressPa: f,
-      jointEfficiency,
-    } = inputs;
-    if ((innerRadiusM === undefined) === (outerDiameterM === undefined)) {
-      return missingInput('innerRadiusM', 'give either innerRadiusM or outerDiameterM, not both');
-    }
-    const innerDiameter = innerRadiusM === undefined ? (outerDiameterM ?? 0) - 2 * e : 2 * innerRadiusM;
-    if (innerDiameter <= 0) {
-      return outOfRange({
-        field: 'thicknessM',
-        given: e,
-        unit: 'm',
-        allowed: `less than half of outerDiameterM (${shown((outerDiameterM ?? 0) / 2)} m)`,
-      });
-    }
-    const outerDiameter = innerDiameter + 2 * e;
-    const carried = cylinderRules[code].loadRatio(
-      outerDiameter / innerDiameter,
-      outerDiameter <= smallTubeDiameterM,
-    );
-    if (!carried.ok) return carried;
-    const { value: loadRatio, branch } = carried.value;
-    const pressurePaGauge = loadRatio * f * jointEfficiency;
-    log?.(
-      formulaStep({
-        symbol: 'P',
-        formula: branch.pressure,
-        where: { f, z: jointEfficiency, e, D_i: innerDiameter },
-        value: pressurePaGauge,
-        unit: 'Pa',
-        note: branch.note === undefined ? branch.clause : `${branch.clause}: ${branch.note}`,
-      }),
-    );
-    return succeed({ pressurePaGauge });
-  },
+  compute: (inputs, log) => permissibleWallPressure(cylinderRules, inputs, log),
 });

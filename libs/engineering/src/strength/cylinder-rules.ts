@@ -10,6 +10,3 @@ export const cylinderRules: Readonly<Record<PressureCode, WallRule>> = {
   'ASME VIII-1': asmeCylinder,
   'AD 2000': ad2000Cylinder,
 };
-
-/** Outer diameter up to which AD 2000 B1 treats a shell as a tube [m]. */
-export const smallTubeDiameterM = 0.2;

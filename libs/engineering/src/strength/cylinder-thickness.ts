@@ -1,18 +1,9 @@
 import { z } from 'zod';
-import { succeed } from '@flangewise/model';
 import { calculation } from '../calculation.js';
-import { formulaStep } from '../formula-step.js';
-import { missingInput } from '../missing-input.js';
-import { cylinderRules, smallTubeDiameterM } from './cylinder-rules.js';
+import { cylinderRules } from './cylinder-rules.js';
 import { cylinderRange, cylinderSources } from './cylinder-sources.js';
-import {
-  allowableStressField,
-  codeField,
-  jointEfficiencyField,
-  length,
-  pressureField,
-  requiredThicknessField,
-} from './pressure-fields.js';
+import { requiredThicknessField } from './pressure-fields.js';
+import { requiredWall, wallThicknessInputs } from './wall-calculation.js';
 
 /**
  * Required thickness of a cylinder under internal pressure.
@@ -29,49 +20,10 @@ import {
 export const cylinderThickness = calculation({
   id: 'strength.cylinderThickness',
   title: 'Thickness of a cylinder under internal pressure',
-  inputs: z.strictObject({
-    code: codeField,
-    pressurePaGauge: pressureField,
-    innerRadiusM: length('R', 'Inner radius, corroded; or give the outer diameter').optional(),
-    outerDiameterM: length('D_e', 'Outer diameter; or give the inner radius').optional(),
-    allowableStressPa: allowableStressField,
-    jointEfficiency: jointEfficiencyField,
-  }),
+  inputs: wallThicknessInputs,
   outputs: z.strictObject({ thicknessM: requiredThicknessField }),
   formula: String.raw`e = \frac{P D_i}{2 f z - P} = \frac{P D_e}{2 f z + P}`,
   range: cylinderRange,
   source: cylinderSources,
-  compute: (inputs, log) => {
-    const {
-      code,
-      pressurePaGauge: P,
-      innerRadiusM,
-      outerDiameterM,
-      allowableStressPa: f,
-      jointEfficiency,
-    } = inputs;
-    if ((innerRadiusM === undefined) === (outerDiameterM === undefined)) {
-      return missingInput('innerRadiusM', 'give either innerRadiusM or outerDiameterM, not both');
-    }
-    const innerDiameter = innerRadiusM === undefined ? undefined : 2 * innerRadiusM;
-    const needed = cylinderRules[code].diameterRatio(
-      P / (f * jointEfficiency),
-      (k) => (outerDiameterM ?? (innerDiameter ?? 0) * k) <= smallTubeDiameterM,
-    );
-    if (!needed.ok) return needed;
-    const { value: k, branch } = needed.value;
-    const thicknessM =
-      innerDiameter === undefined ? ((outerDiameterM ?? 0) * (1 - 1 / k)) / 2 : (innerDiameter * (k - 1)) / 2;
-    log?.(
-      formulaStep({
-        symbol: 'e',
-        formula: innerDiameter === undefined ? branch.thicknessFromOuter : branch.thicknessFromInner,
-        where: { P, f, z: jointEfficiency, D_i: innerDiameter ?? 0, D_e: outerDiameterM ?? 0 },
-        value: thicknessM,
-        unit: 'm',
-        note: branch.note === undefined ? branch.clause : `${branch.clause}: ${branch.note}`,
-      }),
-    );
-    return succeed({ thicknessM });
-  },
+  compute: (inputs, log) => requiredWall(cylinderRules, inputs, log),
 });

@@ -137,3 +137,11 @@ export const ellipsoidalSources = [
 
 export const ellipsoidalRange =
   'ASME VIII-1: 0.0018 ≤ t/D ≤ 0.25; EN 13445-3: 0.001 ≤ e/De ≤ 0.08; AD 2000 has no rule for it here';
+
+/** The thickest end that each code's formula reaches, from the inner diameter [m]. */
+export const thickestEllipsoidal: Readonly<
+  Record<(typeof ellipsoidalCodes)[number], (innerDiameter: number) => number>
+> = {
+  'EN 13445-3': (innerDiameter) => enThickest * innerDiameter,
+  'ASME VIII-1': (innerDiameter) => innerDiameter / 4,
+};

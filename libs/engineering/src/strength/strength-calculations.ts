@@ -12,6 +12,11 @@ import { hydrostaticTest } from './hydrostatic-test.js';
 import { thickWallStress } from './thick-wall-stress.js';
 import { torisphericalPressure } from './torispherical-pressure.js';
 import { torisphericalThickness } from './torispherical-thickness.js';
+import { glassThermalShock } from './glass-thermal-shock.js';
+import { glassVessel } from './glass-vessel.js';
+import { spherePressure } from './sphere-pressure.js';
+import { sphereThickness } from './sphere-thickness.js';
+import { vesselRating } from './vessel-rating.js';
 
 /** Strength of pressure parts. */
 export const strengthCalculations: readonly Calculation[] = [
@@ -28,4 +33,9 @@ export const strengthCalculations: readonly Calculation[] = [
   thickWallStress,
   torisphericalPressure,
   torisphericalThickness,
+  glassThermalShock,
+  glassVessel,
+  spherePressure,
+  sphereThickness,
+  vesselRating,
 ];

@@ -3,7 +3,12 @@ import { formulaStep } from '../formula-step.js';
 import { outOfRange } from '../out-of-range.js';
 import { shown } from '../shown.js';
 import { smallestEnough } from '../smallest-root.js';
-import type { TorisphericalEnd, TorisphericalRule, TorisphericalShape } from './torispherical-rule.js';
+import {
+  thickestTorispherical,
+  type TorisphericalEnd,
+  type TorisphericalRule,
+  type TorisphericalShape,
+} from './torispherical-rule.js';
 import { isAtMost } from './wall-rule.js';
 
 interface Proportions {
@@ -46,7 +51,8 @@ const permissible = (shape: TorisphericalShape, { beta, outer }: KnownShape, s: 
 };
 
 const thinnest = 0.001;
-const thickest = 0.1;
+const thickest = (outerDiameter: number): number =>
+  thickestTorispherical['AD 2000']({ outerDiameter, knuckleRadius: 0 });
 
 const explain = (end: TorisphericalEnd, shape: KnownShape) => {
   const { allowableStress: f, jointEfficiency: v, thickness: s } = end;
@@ -74,12 +80,12 @@ export const ad2000Torispherical: TorisphericalRule = {
     const shape = known(end);
     if (!shape.ok) return shape;
     const { outer } = shape.value;
-    if (!isAtMost(thinnest * outer, end.thickness) || !isAtMost(end.thickness, thickest * outer)) {
+    if (!isAtMost(thinnest * outer, end.thickness) || !isAtMost(end.thickness, thickest(outer))) {
       return outOfRange({
         field: 'thicknessM',
         given: end.thickness,
         unit: 'm',
-        allowed: `${shown(thinnest * outer)} to ${shown(thickest * outer)} m (0.001 to 0.1 of the outer diameter)`,
+        allowed: `${shown(thinnest * outer)} to ${shown(thickest(outer))} m (0.001 to 0.1 of the outer diameter)`,
       });
     }
     log?.(explain(end, shape.value));
@@ -88,7 +94,7 @@ export const ad2000Torispherical: TorisphericalRule = {
   thickness: (end, pressure) => {
     const shape = known(end);
     if (!shape.ok) return shape;
-    const [low, high] = [thinnest * shape.value.outer, thickest * shape.value.outer];
+    const [low, high] = [thinnest * shape.value.outer, thickest(shape.value.outer)];
     const carries = (s: number): boolean => permissible(end, shape.value, s) >= pressure;
     if (carries(low)) return succeed(low);
     if (!carries(high)) {

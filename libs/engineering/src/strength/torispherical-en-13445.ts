@@ -5,7 +5,12 @@ import { outOfRange } from '../out-of-range.js';
 import { shown } from '../shown.js';
 import { smallestEnough } from '../smallest-root.js';
 import { knuckleFactor } from './knuckle-factor.js';
-import { outerDiameterOf, type TorisphericalRule, type TorisphericalShape } from './torispherical-rule.js';
+import {
+  outerDiameterOf,
+  thickestTorispherical,
+  type TorisphericalRule,
+  type TorisphericalShape,
+} from './torispherical-rule.js';
 import { isAtMost } from './wall-rule.js';
 
 export interface TorisphericalLimits {
@@ -51,10 +56,6 @@ export const torisphericalLimits = (
 const governing = ({ crown, knuckle, buckling }: TorisphericalLimits): number =>
   Math.min(crown, knuckle, buckling);
 
-/** Largest thickness for which clause 7.5.3 holds. */
-export const torisphericalThicknessLimit = (outerDiameter: number, knuckleRadius: number): number =>
-  Math.min(0.08 * outerDiameter, knuckleRadius / 2);
-
 const thinnestOverOuter = 0.001;
 
 const checkedDiameter = (shape: TorisphericalShape): Outcome<number> => {
@@ -96,7 +97,7 @@ export const en13445Torispherical: TorisphericalRule = {
     if (!checked.ok) return checked;
     const De = checked.value;
     const { thickness: e, crownRadius: R, knuckleRadius: r, allowableStress: f, jointEfficiency: z } = end;
-    const limit = torisphericalThicknessLimit(De, r);
+    const limit = thickestTorispherical['EN 13445-3']({ outerDiameter: De, knuckleRadius: r });
     if (!isAtMost(e, limit) || !isAtMost(thinnestOverOuter * De, e)) {
       return outOfRange({
         field: 'thicknessM',
@@ -156,7 +157,10 @@ export const en13445Torispherical: TorisphericalRule = {
     const checked = checkedDiameter(shape);
     if (!checked.ok) return checked;
     const De = checked.value;
-    const [low, high] = [thinnestOverOuter * De, torisphericalThicknessLimit(De, shape.knuckleRadius)];
+    const [low, high] = [
+      thinnestOverOuter * De,
+      thickestTorispherical['EN 13445-3']({ ...shape, outerDiameter: De }),
+    ];
     const carries = (e: number): boolean => governing(torisphericalLimits(shape, e, De)) >= pressure;
     if (carries(low)) return succeed(low);
     if (!carries(high)) {

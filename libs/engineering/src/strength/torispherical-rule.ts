@@ -1,4 +1,5 @@
 import type { Outcome, Step } from '@flangewise/model';
+import type { PressureCode } from './pressure-fields.js';
 
 /** A torispherical end in service, corroded [m, Pa]. Radii are those of the inner surface. */
 export interface TorisphericalEnd {
@@ -35,4 +36,13 @@ export const outerDiameterOf = ({
   if (Math.abs(proportion / 0.1 - 1) <= 0.01) return crownRadius;
   if (Math.abs(proportion / 0.1925 - 1) <= 0.01) return crownRadius / 0.8;
   return undefined;
+};
+
+/** The thickest end that each code's formula reaches [m]. */
+export const thickestTorispherical: Readonly<
+  Record<PressureCode, (shape: { readonly outerDiameter: number; readonly knuckleRadius: number }) => number>
+> = {
+  'EN 13445-3': ({ outerDiameter, knuckleRadius }) => Math.min(0.08 * outerDiameter, knuckleRadius / 2),
+  'ASME VIII-1': ({ knuckleRadius }) => knuckleRadius / 3,
+  'AD 2000': ({ outerDiameter }) => 0.1 * outerDiameter,
 };
