@@ -1,1 +1,10 @@
-export {};
+export * from './additive-prices.js';
+export * from './bill-of-materials.js';
+export * from './delivery.js';
+export * from './discount.js';
+export * from './make-offer.js';
+export * from './money.js';
+export * from './release.js';
+export * from './totals.js';
+export * from './trouble.js';
+export * from './validity.js';

@@ -1,0 +1,151 @@
+import {
+  type Catalogue,
+  fail,
+  type Offer,
+  type OpenPoint,
+  type Outcome,
+  type Position,
+  succeed,
+  type System,
+} from '@flangewise/model';
+import { type BillLine, billOfMaterials, type SpecialPart } from './bill-of-materials.js';
+import { deliveryOf } from './delivery.js';
+import { readDiscount } from './discount.js';
+import { listPriceOf, priceListById } from './find-price.js';
+import { Money, moneyText } from './money.js';
+import { blockingOf, watermarkOf } from './release.js';
+import terms from './terms.json' with { type: 'json' };
+import { totalsOf } from './totals.js';
+import type { QuotationTrouble } from './trouble.js';
+import { validUntilOf } from './validity.js';
+
+export interface OfferInput {
+  readonly system: System;
+  readonly catalogue: Catalogue;
+  /** Parts that stand in no price list, with the price that the engineer's method gave. */
+  readonly specials?: readonly SpecialPart[];
+  /** Where the system names none. */
+  readonly priceList?: string;
+  readonly state?: Offer['state'];
+  readonly ruleRevision: string;
+  readonly openPoints?: readonly OpenPoint[];
+  readonly cautions?: readonly string[];
+  /** What the assessment says against a release, each a sentence. */
+  readonly blocking?: readonly string[];
+}
+
+export interface MadeOffer {
+  readonly offer: Offer;
+  readonly blocking: readonly string[];
+  /** Working days; the offer says weeks. */
+  readonly deliveryDays: number;
+}
+
+interface PricedLine {
+  readonly line: BillLine;
+  readonly unitPrice: Money;
+  readonly total: Money;
+}
+
+const priceLine = (
+  line: BillLine,
+  list: Parameters<typeof listPriceOf>[0],
+): Outcome<PricedLine, QuotationTrouble> => {
+  const price =
+    line.special === undefined ? listPriceOf(list, line.item) : succeed(new Money(line.special.price));
+  return price.ok
+    ? succeed({ line, unitPrice: price.value, total: price.value.times(line.quantity) })
+    : price;
+};
+
+const noteOf = ({ item, special }: BillLine): { readonly note?: string } => {
+  if (special !== undefined) return { note: 'Special, priced by method; outside the standard range' };
+  if (item.life === 'to be discontinued') return { note: 'To be discontinued: ask for the last order date' };
+  if (item.life === 'discontinued') return { note: 'Discontinued: choose a successor' };
+  return {};
+};
+
+const positionOf = ({ line, unitPrice, total }: PricedLine, index: number): Position => ({
+  position: index + 1,
+  item: line.item.id,
+  name: line.item.name,
+  slots: [...line.slots],
+  quantity: line.quantity,
+  unitPrice: moneyText(unitPrice),
+  total: moneyText(total),
+  special: line.special !== undefined,
+  ...noteOf(line),
+});
+
+/**
+ * The offer of a system: bill of materials, prices of one list, discount, tax, delivery time, terms, and what still
+ * keeps it from being released.
+ *
+ * @error as billOfMaterials, priceListById, listPriceOf and readDiscount; QUOTE_UNKNOWN_PRICE_LIST where neither
+ *   the system nor the input names a list
+ */
+export const makeOffer = (input: OfferInput): Outcome<MadeOffer, QuotationTrouble> => {
+  const { system, catalogue, specials = [] } = input;
+  const asked = system.offer;
+  const listId = asked?.priceList ?? input.priceList ?? catalogue.priceLists[0]?.id;
+  if (listId === undefined) {
+    return fail({ code: 'QUOTE_UNKNOWN_PRICE_LIST', message: 'this catalogue holds no price list' });
+  }
+  const list = priceListById(catalogue, listId);
+  if (!list.ok) return list;
+  const bill = billOfMaterials({ system, catalogue, specials });
+  if (!bill.ok) return bill;
+  const discount = readDiscount(asked?.discountPercent ?? '0');
+  if (!discount.ok) return discount;
+
+  const priced: PricedLine[] = [];
+  for (const line of bill.value) {
+    const one = priceLine(line, list.value);
+    if (!one.ok) return one;
+    priced.push(one.value);
+  }
+  const taxPercent = new Money(asked?.taxPercent ?? terms.taxPercent);
+  const totals = totalsOf({
+    positions: priced.map((line) => line.total),
+    discountPercent: discount.value.percent,
+    taxPercent,
+  });
+  const delivery = deliveryOf(bill.value);
+  const blocking = blockingOf({
+    lines: bill.value,
+    discount: discount.value,
+    discountReleasedBy: asked?.discountReleasedBy,
+    technical: input.blocking ?? [],
+  });
+  const watermark = watermarkOf(blocking);
+  const client = asked?.client ?? system.inquiry.client;
+  const offer: Offer = {
+    number: asked?.number ?? 'draft',
+    revision: asked?.revision ?? '1',
+    state: input.state ?? 'draft',
+    title: system.inquiry.title,
+    ...(client === undefined ? {} : { client }),
+    ...(asked?.date === undefined
+      ? {}
+      : { date: asked.date, validUntil: validUntilOf(asked.date, list.value) }),
+    catalogueRevision: catalogue.revision,
+    ruleRevision: input.ruleRevision,
+    priceList: list.value.id,
+    currency: list.value.currency,
+    positions: priced.map(positionOf),
+    listTotal: moneyText(totals.list),
+    discountPercent: discount.value.percent.toString(),
+    discount: moneyText(totals.discount),
+    net: moneyText(totals.net),
+    taxPercent: taxPercent.toString(),
+    tax: moneyText(totals.tax),
+    total: moneyText(totals.total),
+    deliveryWeeks: delivery.weeks,
+    deliveryChain: delivery.chain.map((step) => ({ ...step })),
+    terms: [...terms.terms],
+    openPoints: [...(input.openPoints ?? [])],
+    cautions: [...(input.cautions ?? [])],
+    ...(watermark === undefined ? {} : { watermark }),
+  };
+  return succeed({ offer, blocking, deliveryDays: delivery.days });
+};
