@@ -37,19 +37,36 @@ const bisect = (isTooFast: (mach: number) => boolean): number => {
   return low;
 };
 
-export const fannoFlow = ({ isentropicExponent: k, totalResistance, pressureRatio }: LineState): LineFlow => {
+interface Friction {
+  readonly isentropicExponent: number;
+  readonly totalResistance: number;
+}
+
+/** What the pressure drop leaves over for friction, times k M_1²: negative where M_1 is too fast. */
+const frictionSurplus = (
+  { isentropicExponent: k, totalResistance }: Friction,
+  mach: number,
+  exitMachSquared: number,
+): number => {
   const h = (k - 1) / 2;
-  const surplus = (mach: number, exitMachSquared: number): number => {
-    const square = mach * mach;
-    const ratio = square / exitMachSquared;
-    return (
-      1 -
-      ratio +
-      ((k + 1) / 2) * square * Math.log((ratio * (1 + h * exitMachSquared)) / (1 + h * square)) -
-      k * totalResistance * square
-    );
-  };
-  const chokedMach = bisect((mach) => surplus(mach, 1) < 0);
+  const square = mach * mach;
+  const ratio = square / exitMachSquared;
+  return (
+    1 -
+    ratio +
+    ((k + 1) / 2) * square * Math.log((ratio * (1 + h * exitMachSquared)) / (1 + h * square)) -
+    k * totalResistance * square
+  );
+};
+
+/** Mach number at the beginning of a line whose end has a given Mach number, at most 1. */
+export const inletMachOf = (friction: Friction, exitMach: number): number =>
+  exitMach *
+  bisect((share) => share > 0 && frictionSurplus(friction, share * exitMach, exitMach * exitMach) < 0);
+
+export const fannoFlow = ({ pressureRatio, ...friction }: LineState): LineFlow => {
+  const h = (friction.isentropicExponent - 1) / 2;
+  const chokedMach = inletMachOf(friction, 1);
   const chokedRatio = chokedMach * Math.sqrt((1 + h * chokedMach ** 2) / (1 + h));
   if (pressureRatio <= chokedRatio) return { inletMach: chokedMach, exitRatio: chokedRatio, choked: true };
   const exitMachSquaredOf = (mach: number): number => {
@@ -59,7 +76,7 @@ export const fannoFlow = ({ isentropicExponent: k, totalResistance, pressureRati
   const inletMach = bisect((mach) => {
     if (mach === 0) return false;
     const exitMachSquared = exitMachSquaredOf(mach);
-    return exitMachSquared > 1 || surplus(mach, exitMachSquared) < 0;
+    return exitMachSquared > 1 || frictionSurplus(friction, mach, exitMachSquared) < 0;
   });
   return { inletMach, exitRatio: pressureRatio, choked: false };
 };

@@ -26,7 +26,7 @@ export const chokedFlowFunctionOf = (k: number): number => {
 export const subsonicFlowFunctionOf = (k: number, r: number): number => {
   const excess = k - 1;
   const expansion = excess < 1e-9 ? -Math.log(r) : (-k * Math.expm1((excess / k) * Math.log(r))) / excess;
-  return Math.sqrt(r ** (2 / k) * expansion);
+  return Math.sqrt(Math.max(0, r ** (2 / k) * expansion));
 };
 
 interface NozzleState {

@@ -3,6 +3,8 @@ import { burstPressureFromOperating } from './burst-pressure-from-operating.js';
 import { burstPressureWindow } from './burst-pressure-window.js';
 import { chokedFlowFunction } from './choked-flow-function.js';
 import { criticalPressureRatio } from './critical-pressure-ratio.js';
+import { discWindow } from './disc-window.js';
+import { dischargedArea } from './discharged-area.js';
 import { fireHeat } from './fire-heat.js';
 import { gasArea } from './gas-area.js';
 import { lineFlow } from './line-flow.js';
@@ -13,7 +15,10 @@ import { standardOrifice } from './standard-orifice.js';
 import { steamArea } from './steam-area.js';
 import { subsonicFlowFunction } from './subsonic-flow-function.js';
 import { twoPhaseArea } from './two-phase-area.js';
+import { ventBackPressure } from './vent-back-pressure.js';
+import { ventThrust } from './vent-thrust.js';
 import { viscosityCorrection } from './viscosity-correction.js';
+import { worstInflow } from './worst-inflow.js';
 
 /** Relief of overpressure: inflow, area, bursting disc, vent line. */
 export const reliefCalculations: readonly Calculation[] = [
@@ -21,6 +26,8 @@ export const reliefCalculations: readonly Calculation[] = [
   burstPressureWindow,
   chokedFlowFunction,
   criticalPressureRatio,
+  discWindow,
+  dischargedArea,
   fireHeat,
   gasArea,
   lineFlow,
@@ -31,5 +38,8 @@ export const reliefCalculations: readonly Calculation[] = [
   steamArea,
   subsonicFlowFunction,
   twoPhaseArea,
+  ventBackPressure,
+  ventThrust,
   viscosityCorrection,
+  worstInflow,
 ];

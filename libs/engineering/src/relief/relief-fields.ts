@@ -93,3 +93,6 @@ export const environmentFactor = quantity(
 
 /** Standard atmosphere [Pa]. */
 export const standardAtmospherePa = 101_325;
+
+/** Coefficient of a bursting disc that discharges to the atmosphere through a short line. */
+export const discCoefficient = 0.62;
