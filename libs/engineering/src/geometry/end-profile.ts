@@ -1,4 +1,4 @@
-import { smallestEnough } from '../smallest-root.js';
+import { smallestEnough } from '../smallest-enough.js';
 
 /**
  * The inner surface of a vessel end, a surface of revolution that stands on its lowest point. Heights count
@@ -44,10 +44,9 @@ export const torisphere = ({ diameter, crownRadius: R, knuckleRadius: r }: Toris
     r * r * u -
     u ** 3 / 3;
   const angle = Math.asin(cosine);
+  const throughCrown = crownVolume(crownHeight) + Math.PI * primitive(highest);
   const volumeTo = (z: number): number =>
-    z <= crownHeight
-      ? crownVolume(z)
-      : crownVolume(crownHeight) + Math.PI * (primitive(highest) - primitive(height - z));
+    z <= crownHeight ? crownVolume(z) : throughCrown - Math.PI * primitive(height - z);
   const areaTo = (z: number): number => {
     if (z <= crownHeight) return 2 * Math.PI * R * z;
     const u = height - z;
@@ -104,7 +103,13 @@ export const flatDisc = (diameter: number): EndProfile => {
 
 /** Height up to which a volume fills the end; the volume is between 0 and that of the end. */
 export const heightOfVolume = (end: EndProfile, volume: number): number =>
-  smallestEnough({ low: 0, high: end.height, isEnough: (z) => end.volumeTo(z) >= volume });
+  smallestEnough({
+    low: 0,
+    high: end.height,
+    // A picometre in a metre: far below what any level means.
+    tolerance: end.height * 1e-12,
+    isEnough: (z) => end.volumeTo(z) >= volume,
+  });
 
 /** Volume of a wall of even thickness outside the surface. */
 export const wallVolume = (end: EndProfile, thickness: number): number =>

@@ -2,7 +2,7 @@ import { type Outcome, type Step, succeed } from '@flangewise/model';
 import { formulaStep } from '../formula-step.js';
 import { outOfRange } from '../out-of-range.js';
 import { shown } from '../shown.js';
-import { smallestEnough } from '../smallest-root.js';
+import { smallestEnough } from '../smallest-enough.js';
 import { fromMemory, published } from '../source-reference.js';
 import { torisphericalLimits } from './torispherical-en-13445.js';
 import { isAtMost } from './wall-rule.js';

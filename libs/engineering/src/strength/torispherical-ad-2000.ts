@@ -2,7 +2,7 @@ import { type Outcome, succeed } from '@flangewise/model';
 import { formulaStep } from '../formula-step.js';
 import { outOfRange } from '../out-of-range.js';
 import { shown } from '../shown.js';
-import { smallestEnough } from '../smallest-root.js';
+import { smallestEnough } from '../smallest-enough.js';
 import {
   thickestTorispherical,
   type TorisphericalEnd,

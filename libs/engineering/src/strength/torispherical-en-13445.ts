@@ -3,7 +3,7 @@ import { formulaStep } from '../formula-step.js';
 import { missingInput } from '../missing-input.js';
 import { outOfRange } from '../out-of-range.js';
 import { shown } from '../shown.js';
-import { smallestEnough } from '../smallest-root.js';
+import { smallestEnough } from '../smallest-enough.js';
 import { knuckleFactor } from './knuckle-factor.js';
 import {
   outerDiameterOf,
