@@ -23,7 +23,7 @@ const fraction = (symbol: string, description: string): z.ZodNumber =>
  * @returns specified, highest and lowest stamped, highest and lowest burst pressure [Pa]
  * @range fractions 0 to 0.5, 0 < l ≤ 1.21
  * @error CALC_OUT_OF_RANGE outside the range
- * @source asme-viii-1:2021 UG-127, UG-134; applied-process-design-1-3 figures 7-31A, 7-31B
+ * @source asme-viii-1 UG-127; applied-process-design-1-3 figures 7-31A, 7-31B
  */
 export const burstPressureWindow = calculation({
   id: 'relief.burstPressureWindow',
@@ -50,10 +50,7 @@ export const burstPressureWindow = calculation({
   }),
   formula: String.raw`p_{s,\max} = l\,p_{\max},\; p_{spec} = \frac{p_{s,\max}}{1 + a},\; p_{s,\min} = p_{spec}(1 - b),\; p_{b,\max} = p_{s,\max}(1 + t),\; p_{b,\min} = p_{s,\min}(1 - t)`,
   range: 'a, b, t from 0 to 0.5; 0 < l ≤ 1.21',
-  source: [
-    published('asme-viii-1:2021 UG-127'),
-    published('applied-process-design-1-3 figures 7-31A, 7-31B'),
-  ],
+  source: [published('asme-viii-1 UG-127'), published('applied-process-design-1-3 figures 7-31A, 7-31B')],
   compute: (inputs, log) => {
     const { maxAllowablePressurePaGauge: pMax, stampedLimitRatio: l, burstTolerance: t } = inputs;
     const { manufacturingRangePlus: a, manufacturingRangeMinus: b } = inputs;

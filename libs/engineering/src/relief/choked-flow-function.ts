@@ -15,7 +15,7 @@ import { isentropicExponent } from './relief-fields.js';
  * @returns flowFunction C [-]
  * @range 1 ≤ k ≤ 2
  * @error CALC_OUT_OF_RANGE outside the range
- * @source api-520-1:2020 §5.6.3; valve-selection-handbook table 7-2
+ * @source api-520-1:2020 coefficient C; valve-selection-handbook table 7-2
  */
 export const chokedFlowFunction = calculation({
   id: 'relief.chokedFlowFunction',
@@ -26,7 +26,7 @@ export const chokedFlowFunction = calculation({
   }),
   formula: String.raw`C = \sqrt{k \left(\frac{2}{k+1}\right)^{(k+1)/(k-1)}}`,
   range: '1 ≤ k ≤ 2, perfect gas',
-  source: [published('api-520-1:2020 §5.6.3'), published('valve-selection-handbook table 7-2')],
+  source: [published('api-520-1:2020 coefficient C'), published('valve-selection-handbook table 7-2')],
   compute: ({ isentropicExponent: k }, log) => {
     const flowFunction = chokedFlowFunctionOf(k);
     log?.({

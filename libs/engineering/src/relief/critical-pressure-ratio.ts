@@ -15,7 +15,7 @@ import { isentropicExponent } from './relief-fields.js';
  * @returns criticalRatio r_c [-]
  * @range 1 ≤ k ≤ 2
  * @error CALC_OUT_OF_RANGE outside the range
- * @source api-520-1:2020 annex B; iso-4126-7:2013 §6
+ * @source api-520-1:2020; iso-4126-1 (closed form)
  */
 export const criticalPressureRatio = calculation({
   id: 'relief.criticalPressureRatio',
@@ -26,7 +26,7 @@ export const criticalPressureRatio = calculation({
   }),
   formula: String.raw`r_c = \left(\frac{2}{k+1}\right)^{k/(k-1)}`,
   range: '1 ≤ k ≤ 2, perfect gas',
-  source: [published('api-520-1:2020 annex B'), published('iso-4126-7:2013 §6')],
+  source: [published('api-520-1:2020'), published('iso-4126-1')],
   compute: ({ isentropicExponent: k }, log) => {
     const criticalRatio = criticalPressureRatioOf(k);
     log?.({

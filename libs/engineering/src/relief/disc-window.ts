@@ -43,7 +43,7 @@ const toleranceOf = (allowable: number, lowestOverHighestStamped: number): numbe
  * @returns the window [Pa]; burstTolerance; highestOperatingPressurePaGauge; operatingRatioKept; vacuumSupportNeeded
  * @range PS ≥ 8 psi (55 kPa), at the coincident disc temperature, back pressure 0
  * @error CALC_OUT_OF_RANGE outside the range
- * @source asme-viii-1:2021 UG-127; valve-selection-handbook pp. 216, 222, 248
+ * @source asme-viii-1 UG-127; valve-selection-handbook pp. 216, 222, 248
  */
 export const discWindow = calculation({
   id: 'relief.discWindow',
@@ -97,7 +97,7 @@ export const discWindow = calculation({
   formula: String.raw`p_{s,\max} = \frac{PS}{1 + t},\quad p_{b,\min} = \frac{p_{s,\max} (1 - b)(1 - t)}{1 + a} \ge \frac{p_{op}}{r}`,
   range: 'PS ≥ 55.2 kPa; at the coincident disc temperature; no back pressure',
   source: [
-    published('asme-viii-1:2021 UG-127'),
+    published('asme-viii-1 UG-127'),
     published('valve-selection-handbook pp. 216, 222, 248'),
     published('applied-process-design-1-3 p. 457'),
   ],

@@ -17,7 +17,7 @@ import { areaM2, temperatureK } from './relief-fields.js';
  * @returns massFlowKgPerS W [kg/s]; areaM2 A [m²]; diameterM of a circle of that area [m]
  * @range p_2 < p_1; a supply at or below p_1 gives no inflow
  * @error CALC_OUT_OF_RANGE outside the range
- * @source iec-60534-2-1:2011 §6; api-520-1:2020 §5.6; valve-selection-handbook p. 275 (0.62)
+ * @source iec-60534-2-1:2011 gas sizing; api-520-1:2020 sizing for gas or vapour; valve-selection-handbook p. 275 (0.62)
  */
 export const dischargedArea = calculation({
   id: 'relief.dischargedArea',
@@ -36,8 +36,8 @@ export const dischargedArea = calculation({
   range:
     'p_2 < p_1, gas only; coefficient 0.62 for a disc with at most 8 diameters of pipe before and 5 behind it',
   source: [
-    published('iec-60534-2-1:2011 §6'),
-    published('api-520-1:2020 §5.6'),
+    published('iec-60534-2-1:2011 gas sizing without fittings'),
+    published('api-520-1:2020 sizing for gas or vapour'),
     published('valve-selection-handbook p. 275'),
   ],
   compute: (inputs, log) => {

@@ -6,7 +6,7 @@
  *   k K M_1² = 1 − (M_1/M_2)² + (k+1)/2 M_1² ln( (M_1/M_2)² (1 + h M_2²)/(1 + h M_1²) ),  h = (k−1)/2
  *   p_2/p_1 = (M_1/M_2) √( (1 + h M_1²)/(1 + h M_2²) )
  *
- * @source perry-8 §6 compressible flow, adiabatic flow with friction
+ * @source fanno-flow
  */
 interface LineState {
   readonly isentropicExponent: number;

@@ -1,4 +1,5 @@
 import { type CalculationError, type Outcome, succeed } from '@flangewise/model';
+import { normalAtmospherePa } from '@flangewise/quantities';
 import { z } from 'zod';
 import { quantity, type StepLog } from '../calculation.js';
 import { shown } from '../shown.js';
@@ -12,7 +13,6 @@ import {
   environmentFactor,
   isentropicExponent,
   molarMassKgPerMol,
-  standardAtmospherePa,
   wettedAreaM2,
 } from './relief-fields.js';
 
@@ -155,8 +155,8 @@ export const expansionScenario = (
     {
       flowM3PerS,
       relativeDensity: liquidDensityKgPerM3 / 999,
-      inletPressurePaGauge: given.relievingPressurePaAbs - standardAtmospherePa,
-      backPressurePaGauge: (given.backPressurePaAbs ?? standardAtmospherePa) - standardAtmospherePa,
+      inletPressurePaGauge: given.relievingPressurePaAbs - normalAtmospherePa,
+      backPressurePaGauge: (given.backPressurePaAbs ?? normalAtmospherePa) - normalAtmospherePa,
       dischargeCoefficient: given.dischargeCoefficient ?? discCoefficient,
     },
     log,

@@ -29,7 +29,7 @@ export const fireHeatOf = (
  * @returns heatW Q [W]
  * @range 0 ≤ A, 0 < F ≤ 1
  * @error CALC_OUT_OF_RANGE outside the range
- * @source api-521:2020 §4.4.13
+ * @source api-521:2020 fire, wetted vessels (formula as read in design guides)
  */
 export const fireHeat = calculation({
   id: 'relief.fireHeat',
@@ -40,7 +40,7 @@ export const fireHeat = calculation({
   }),
   formula: String.raw`Q = C\,F\,A^{0.82},\quad C = 21000 \text{ or } 34500\ \mathrm{Btu/(h\,ft^{1.64})}`,
   range: 'open pool fire, wetted wall up to 7.6 m above the flame, 0 < F ≤ 1',
-  source: [published('api-521:2020 §4.4.13')],
+  source: [published('api-521:2020 fire, wetted vessels')],
   compute: ({ wettedAreaM2: area, environmentFactor: factor, drainage }, log) => {
     const heatW = fireHeatOf(area, factor, drainage);
     log?.({

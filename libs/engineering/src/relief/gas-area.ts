@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { succeed } from '@flangewise/model';
+import { normalAtmospherePa } from '@flangewise/quantities';
 import { calculation } from '../calculation.js';
 import { molarGasConstant } from '../molar-gas-constant.js';
 import { outOfRange } from '../out-of-range.js';
@@ -17,7 +18,6 @@ import {
   isentropicExponent,
   massFlowKgPerS,
   molarMassKgPerMol,
-  standardAtmospherePa,
   temperatureK,
 } from './relief-fields.js';
 
@@ -43,7 +43,7 @@ import {
  * @returns areaM2 A [m²]
  * @range p_2 < p_1, 1 ≤ k ≤ 2
  * @error CALC_OUT_OF_RANGE outside the range
- * @source api-520-1:2020 §5.6.3, §5.6.4
+ * @source api-520-1:2020 sizing for gas or vapour, examples 1 and 2 (pp. 75, 80)
  */
 export const gasArea = calculation({
   id: 'relief.gasArea',
@@ -63,10 +63,10 @@ export const gasArea = calculation({
   outputs: z.strictObject({ areaM2 }),
   formula: String.raw`A = \frac{W}{K_d K_b K_c\, C \sqrt{p_1 \rho_1}} \;(p_2/p_1 \le r_c),\quad A = \frac{W}{K_d K_b K_c\, \psi \sqrt{2 p_1 \rho_1}} \;\text{otherwise},\quad \rho_1 = \frac{p_1 M}{Z R T}`,
   range: 'p_2 < p_1, 1 ≤ k ≤ 2, single-phase gas or vapour',
-  source: [published('api-520-1:2020 §5.6')],
+  source: [published('api-520-1:2020 sizing for gas or vapour, examples 1 and 2')],
   compute: (inputs, log) => {
     const { massFlowKgPerS: flow, inletPressurePaAbs: p1, isentropicExponent: k } = inputs;
-    const p2 = inputs.backPressurePaAbs ?? standardAtmospherePa;
+    const p2 = inputs.backPressurePaAbs ?? normalAtmospherePa;
     if (p2 >= p1) {
       return outOfRange({
         field: 'backPressurePaAbs',

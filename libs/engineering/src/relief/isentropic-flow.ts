@@ -7,7 +7,7 @@
  *
  * Each keeps its limit at k = 1 (isothermal). Mass flux: C √(p_1 ρ_1) choked, ψ √(2 p_1 ρ_1) otherwise, and
  * C = √2 ψ(r_c), so the two join without a step.
- * @source api-520-1:2020 annex B; iso-4126-7:2013 §6
+ * @source api-520-1:2020; iso-4126-1 (closed forms)
  */
 export const criticalPressureRatioOf = (k: number): number => {
   const excess = k - 1;

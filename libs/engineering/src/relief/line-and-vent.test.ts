@@ -31,7 +31,7 @@ describe('gas flow through a line', () => {
 
   it('is the isothermal closed form where no exponent is given', () => {
     // G² (K + 2 ln(p1/p2)) = p1 ρ1 (1 − (p2/p1)²), isothermal flow with friction.
-    const { isentropicExponent: _left, ...isothermal } = line;
+    const isothermal = { ...line, isentropicExponent: undefined };
     const outcome = evaluate(lineFlow, { ...isothermal, downstreamPressurePaAbs: 8e5 });
     const expected = area * Math.sqrt((10e5 * density * (1 - 0.8 ** 2)) / (5 + 2 * Math.log(1 / 0.8)));
     expect(outcome.ok && outcome.value.massFlowKgPerS / expected).toBeCloseTo(1, 9);
@@ -80,7 +80,7 @@ describe('gas flow through a line', () => {
   });
 
   it('takes a density instead of temperature and molar mass, and says when both are missing', () => {
-    const { temperatureK: _t, molarMassKgPerMol: _m, compressibilityFactor: _z, ...bare } = line;
+    const bare = { ...line, temperatureK: undefined, molarMassKgPerMol: undefined };
     const outcome = evaluate(lineFlow, { ...bare, upstreamDensityKgPerM3: density });
     expect(outcome.ok && outcome.value.massFlowKgPerS).toBeCloseTo(flowOf({}), 12);
     const without = evaluate(lineFlow, bare);

@@ -35,7 +35,7 @@ import {
  * @returns massFlowKgPerS [kg/s]
  * @range p_2 ≤ p_1, K > 0
  * @error CALC_OUT_OF_RANGE outside the range; CALC_INVALID_INPUT without density or temperature and molar mass
- * @source perry-8 §6; crane-tp-410 (net expansion factor, for comparison)
+ * @source fanno-flow; crane-tp-410:1991 examples 7-21, 7-22 (checks)
  */
 export const lineFlow = calculation({
   id: 'relief.lineFlow',
@@ -71,7 +71,7 @@ export const lineFlow = calculation({
   }),
   formula: String.raw`W = \tfrac{\pi}{4} d^2 M_1 \sqrt{k\,p_1 \rho_1},\quad k K M_1^2 = 1 - \frac{M_1^2}{M_2^2} + \frac{k+1}{2} M_1^2 \ln \frac{M_1^2 (1 + h M_2^2)}{M_2^2 (1 + h M_1^2)},\quad h = \frac{k-1}{2}`,
   range: '0 < p_2 ≤ p_1, K > 0, perfect gas, adiabatic (isothermal at k = 1)',
-  source: [published('perry-8 §6 adiabatic flow with friction'), published('crane-tp-410:1991 A-22')],
+  source: [published('fanno-flow'), published('crane-tp-410:1991 examples 7-21, 7-22')],
   compute: (inputs, log) => {
     const { upstreamPressurePaAbs: p1, downstreamPressurePaAbs: p2, isentropicExponent: k = 1 } = inputs;
     if (p2 > p1) {

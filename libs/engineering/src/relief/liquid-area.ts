@@ -25,7 +25,7 @@ const referenceDensity = 999;
  * @returns areaM2 A [m²]
  * @range p_2 < p_1, no flashing
  * @error CALC_OUT_OF_RANGE outside the range
- * @source api-520-1:2020 §5.8
+ * @source api-520-1:2020 sizing for liquid, certified capacity, example 5
  */
 export const liquidArea = calculation({
   id: 'relief.liquidArea',
@@ -69,7 +69,7 @@ export const liquidArea = calculation({
   outputs: z.strictObject({ areaM2 }),
   formula: String.raw`A = \frac{Q}{K_d K_w K_c K_v} \sqrt{\frac{G\,\rho_w}{2\,(p_1 - p_2)}}`,
   range: 'p_2 < p_1, liquid that does not flash',
-  source: [published('api-520-1:2020 §5.8')],
+  source: [published('api-520-1:2020 sizing for liquid, certified capacity, example 5')],
   compute: (inputs, log) => {
     const { flowM3PerS: flow, relativeDensity, inletPressurePaGauge: p1 } = inputs;
     const p2 = inputs.backPressurePaGauge ?? 0;

@@ -61,7 +61,7 @@ export const valveFlowOf = ({
  * @returns massFlowKgPerS W [kg/s]
  * @range p_2 ≤ p_1, 0 < x_T ≤ 1, no attached fittings
  * @error CALC_OUT_OF_RANGE outside the range
- * @source iec-60534-2-1:2011 §6 (gas, turbulent, without fittings)
+ * @source iec-60534-2-1:2011 gas sizing without fittings
  */
 export const regulatorFailedOpenFlow = calculation({
   id: 'relief.regulatorFailedOpenFlow',
@@ -93,7 +93,7 @@ export const regulatorFailedOpenFlow = calculation({
   }),
   formula: String.raw`W = N_6 K_v Y \sqrt{x\,p_1 \rho_1},\quad x = \min\!\left(\frac{p_1 - p_2}{p_1}, F_\gamma x_T\right),\quad Y = 1 - \frac{x}{3 F_\gamma x_T},\quad F_\gamma = \frac{k}{1.4}`,
   range: 'p_2 ≤ p_1, 0 < x_T ≤ 1, turbulent gas flow without attached fittings',
-  source: [published('iec-60534-2-1:2011 §6')],
+  source: [published('iec-60534-2-1:2011 gas sizing without fittings')],
   compute: (inputs, log) => {
     const { upstreamPressurePaAbs: p1, downstreamPressurePaAbs: p2 } = inputs;
     if (p2 > p1) {

@@ -91,8 +91,5 @@ export const environmentFactor = quantity(
   z.number().positive().max(1),
 );
 
-/** Standard atmosphere [Pa]. */
-export const standardAtmospherePa = 101_325;
-
 /** Coefficient of a bursting disc that discharges to the atmosphere through a short line. */
 export const discCoefficient = 0.62;

@@ -39,7 +39,7 @@ const napierCorrectionOf = (pressureKPa: number): number =>
  * @returns areaM2 A [m²]
  * @range critical flow; p_1 ≤ 22.057 MPa (7th: 20.79 MPa); T ≤ 898.15 K (7th: 922.04 K)
  * @error CALC_OUT_OF_RANGE outside the range
- * @source api-520-1:2020 §5.7; superheat table of the named edition
+ * @source api-520-1:2020 sizing for steam, example 4 (p. 91); superheat table of the named edition
  */
 export const steamArea = calculation({
   id: 'relief.steamArea',
@@ -56,7 +56,11 @@ export const steamArea = calculation({
   outputs: z.strictObject({ areaM2 }),
   formula: String.raw`A = \frac{190.5\,W}{p_1 K_d K_b K_c K_N K_{SH}} \quad (\mathrm{mm^2,\ kg/h,\ kPa}),\quad K_N = \frac{0.02764\,p_1 - 1000}{0.03324\,p_1 - 1061} \text{ above } 10339\ \mathrm{kPa}`,
   range: 'critical flow, p_1 up to 22.057 MPa, T up to 898.15 K (10th edition) or 922.04 K (7th)',
-  source: [published('api-520-1:2020 §5.7'), published('fluids-1.3.1 safety_valve')],
+  source: [
+    published('api-520-1:2020 sizing for steam, example 4'),
+    published('api-520-1:2000 superheat factors'),
+    published('fluids-1.3.1 safety_valve'),
+  ],
   compute: (inputs, log) => {
     const { massFlowKgPerS: flow, temperatureK: t, inletPressurePaAbs: p1, edition = '10th' } = inputs;
     const table = superheatTable(edition);

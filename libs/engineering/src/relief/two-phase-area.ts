@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { succeed } from '@flangewise/model';
+import { normalAtmospherePa } from '@flangewise/quantities';
 import { calculation, quantity } from '../calculation.js';
 import { outOfRange } from '../out-of-range.js';
 import { published } from '../source-reference.js';
@@ -13,7 +14,6 @@ import {
   dischargeCoefficient,
   inletPressurePaAbs,
   massFlowKgPerS,
-  standardAtmospherePa,
 } from './relief-fields.js';
 
 const specificVolume = (symbol: string, description: string): z.ZodNumber =>
@@ -65,7 +65,7 @@ export const twoPhaseArea = calculation({
       specificVolumeAt90PercentM3PerKg: v9,
     } = inputs;
     const p0 = inputs.inletPressurePaAbs;
-    const pa = inputs.backPressurePaAbs ?? standardAtmospherePa;
+    const pa = inputs.backPressurePaAbs ?? normalAtmospherePa;
     if (pa >= p0) {
       return outOfRange({
         field: 'backPressurePaAbs',

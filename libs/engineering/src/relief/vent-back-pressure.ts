@@ -1,11 +1,11 @@
 import { z } from 'zod';
 import { succeed } from '@flangewise/model';
+import { normalAtmospherePa } from '@flangewise/quantities';
 import { calculation, quantity } from '../calculation.js';
 import { outOfRange } from '../out-of-range.js';
 import { published } from '../source-reference.js';
 import { shown } from '../shown.js';
 import { inletMachOf } from './fanno-flow.js';
-import { standardAtmospherePa } from './relief-fields.js';
 import { ventExit } from './vent-exit.js';
 import { ventFields } from './vent-fields.js';
 
@@ -32,7 +32,7 @@ const roughFrictionFactor = (roughness: number, diameter: number): number =>
  * @returns backPressurePaAbs p_b [Pa] static at the inlet of the line; exitMach M_2; frictionFactor f
  * @range W > 0, ε < d/10
  * @error CALC_OUT_OF_RANGE outside the range
- * @source api-521:2020 §5.5; perry-8 §6 adiabatic flow with friction; colebrook-1939 (fully rough)
+ * @source fanno-flow; colebrook-1939 fully rough; roughness 46 µm: crane-tp-410:1991
  */
 export const ventBackPressure = calculation({
   id: 'relief.ventBackPressure',
@@ -64,11 +64,7 @@ export const ventBackPressure = calculation({
   }),
   formula: String.raw`p_b = p_e \frac{M_2}{M_1} \sqrt{\frac{1 + h M_2^2}{1 + h M_1^2}},\quad h = \frac{k-1}{2},\quad K = f \frac{L}{d} + \Sigma K,\quad f = \left(2 \log_{10} \frac{3.7\,d}{\varepsilon}\right)^{-2}`,
   range: 'W > 0; one line of constant diameter, open end, perfect gas, fully rough pipe',
-  source: [
-    published('api-521:2020 §5.5'),
-    published('perry-8 §6 adiabatic flow with friction'),
-    published('colebrook-1939'),
-  ],
+  source: [published('fanno-flow'), published('colebrook-1939 fully rough')],
   compute: (inputs, log) => {
     const { lineDiameterM: d, isentropicExponent: k } = inputs;
     const roughness = inputs.roughnessM ?? steelRoughnessM;
@@ -83,7 +79,7 @@ export const ventBackPressure = calculation({
     const exit = ventExit({
       ...inputs,
       compressibilityFactor: inputs.compressibilityFactor ?? 1,
-      ambientPressurePaAbs: inputs.ambientPressurePaAbs ?? standardAtmospherePa,
+      ambientPressurePaAbs: inputs.ambientPressurePaAbs ?? normalAtmospherePa,
     });
     const frictionFactor = roughFrictionFactor(roughness, d);
     const resistance = (frictionFactor * inputs.lineLengthM) / d + (inputs.fittingResistance ?? 0);

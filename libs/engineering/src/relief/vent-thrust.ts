@@ -1,9 +1,9 @@
 import { z } from 'zod';
 import { succeed } from '@flangewise/model';
+import { normalAtmospherePa } from '@flangewise/quantities';
 import { calculation, quantity } from '../calculation.js';
-import { commonPractice, published } from '../source-reference.js';
+import { commonPractice, fromMemory, published } from '../source-reference.js';
 import { shown } from '../shown.js';
-import { standardAtmospherePa } from './relief-fields.js';
 import { ventExit } from './vent-exit.js';
 import { ventFields } from './vent-fields.js';
 
@@ -23,7 +23,7 @@ import { ventFields } from './vent-fields.js';
  * @returns forceN F, designForceN F_d [N]; exitVelocityMPerS u_e; exitPressurePaAbs p_e
  * @range W ≥ 0, steady flow, straight end
  * @error CALC_OUT_OF_RANGE outside the range
- * @source api-520-2:2015 §5.8; dynamic load factor 2 is common practice
+ * @source momentum balance; api-520-2:2015 (from memory, unverified); dynamic load factor 2 is common practice
  */
 export const ventThrust = calculation({
   id: 'relief.ventThrust',
@@ -47,9 +47,13 @@ export const ventThrust = calculation({
   }),
   formula: String.raw`F = W u_e + (p_e - p_a) A,\quad F_d = s F`,
   range: 'W ≥ 0; steady flow of a perfect gas out of a straight open end',
-  source: [published('api-520-2:2015 §5.8'), commonPractice('vent-practice dynamic load factor 2')],
+  source: [
+    published('momentum balance'),
+    fromMemory('api-520-2:2015 reaction force in the open'),
+    commonPractice('vent-practice dynamic load factor 2'),
+  ],
   compute: (inputs, log) => {
-    const ambientPressurePaAbs = inputs.ambientPressurePaAbs ?? standardAtmospherePa;
+    const ambientPressurePaAbs = inputs.ambientPressurePaAbs ?? normalAtmospherePa;
     const exit = ventExit({
       ...inputs,
       compressibilityFactor: inputs.compressibilityFactor ?? 1,

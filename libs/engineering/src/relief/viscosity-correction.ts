@@ -16,7 +16,7 @@ import { api520Edition } from './api-520-edition.js';
  * @returns viscosityCorrection K_v [-], at most 1
  * @range Re ≥ 80
  * @error CALC_OUT_OF_RANGE outside the range
- * @source api-520-1:2020 §5.8; api-520-1:2000 §3.8 (both as quoted in fluids-1.3.1 safety_valve)
+ * @source api-520-1:2020; api-520-1:2000 (both as quoted in fluids-1.3.1 safety_valve)
  */
 export const viscosityCorrection = calculation({
   id: 'relief.viscosityCorrection',
@@ -34,8 +34,8 @@ export const viscosityCorrection = calculation({
   formula: String.raw`K_v = \left(1 + \frac{170}{Re}\right)^{-1/2} \;\text{(10th)},\quad K_v = \left(0.9935 + \frac{2.878}{Re^{0.5}} + \frac{342.75}{Re^{1.5}}\right)^{-1} \;\text{(7th)}`,
   range: 'Re ≥ 80',
   source: [
-    published('api-520-1:2020 §5.8'),
-    published('api-520-1:2000 §3.8'),
+    published('api-520-1:2020 viscosity correction'),
+    published('api-520-1:2000 viscosity correction'),
     published('fluids-1.3.1 safety_valve'),
   ],
   compute: ({ reynolds: re, edition = '10th' }, log) => {

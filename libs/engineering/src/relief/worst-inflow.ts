@@ -46,7 +46,7 @@ const isSupplyGiven = (
  * @returns per scenario flow and area; governing scenario and its area; notComputed with missing fields; statement
  * @range p_2 < p_1
  * @error CALC_OUT_OF_RANGE outside the range
- * @source api-521:2020 §4; iec-60534-2-1:2011 §6; api-520-1:2020 §5
+ * @source api-521:2020; iec-60534-2-1:2011; api-520-1:2020
  */
 export const worstInflow = calculation({
   id: 'relief.worstInflow',
@@ -70,9 +70,9 @@ export const worstInflow = calculation({
   formula: String.raw`A = \max(A_g, A_f, A_e),\quad W_f = \frac{Q_f}{h_v},\quad Q_e = \frac{\beta\,\dot Q}{\rho\,c_p}`,
   range: 'p_2 < p_1; only scenarios whose inputs are given; never a runaway reaction',
   source: [
-    published('api-521:2020 §4'),
-    published('iec-60534-2-1:2011 §6'),
-    published('api-520-1:2020 §5'),
+    published('api-521:2020 causes of overpressure'),
+    published('iec-60534-2-1:2011 gas sizing without fittings'),
+    published('api-520-1:2020 sizing for gas or vapour and for liquid'),
     published('valve-selection-handbook p. 275'),
   ],
   compute: (given, log) => {

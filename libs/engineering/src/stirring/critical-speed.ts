@@ -24,7 +24,7 @@ const shaftMassShare = 33 / 140;
  * @returns criticalSpeedPerS N_c [1/s]
  * @range uniform shaft, rigid bearings, in air (liquid lowers it)
  * @error CALC_OUT_OF_RANGE outside the range
- * @source timoshenko-strength-1 deflection of an overhanging beam; handbook-industrial-mixing ch. 21
+ * @source timoshenko-strength-1 deflection of an overhanging beam
  */
 export const criticalSpeed = calculation({
   id: 'stirring.criticalSpeed',
@@ -51,10 +51,7 @@ export const criticalSpeed = calculation({
   }),
   formula: String.raw`N_c = \frac{1}{2\pi}\sqrt{\frac{3 E I}{L^2 (L + a)\left(m_{imp} + \tfrac{33}{140} m_{shaft}\right)}},\quad I = \frac{\pi d^4}{64}`,
   range: 'uniform overhung shaft in two rigid bearings, in air; usual speeds stay below 0.65 of it',
-  source: [
-    published('timoshenko-strength-1 overhanging beam'),
-    published('handbook-industrial-mixing ch. 21'),
-  ],
+  source: [published('timoshenko-strength-1 overhanging beam')],
   compute: (inputs, log) => {
     const { shaftDiameterM: d, overhangM: l, bearingSpanM: a, elasticModulusPa: e } = inputs;
     const inertia = (Math.PI * d ** 4) / 64;

@@ -74,8 +74,7 @@ describe('torque of an impeller', () => {
   });
 
   it('says which input is missing where no viscosity is given', () => {
-    const { viscosityPaS: _left, ...geometry } = ribbon;
-    const outcome = evaluate(impellerTorque, { ...geometry, speedPerS: 1 });
+    const outcome = evaluate(impellerTorque, { ...ribbon, viscosityPaS: undefined, speedPerS: 1 });
     expect(!outcome.ok && outcome.error.field).toBe('viscosityPaS');
   });
 
@@ -110,13 +109,15 @@ describe('highest speed within the limits', () => {
   it('inverts the torque over impellers, liquids and limits', () => {
     fc.assert(
       fc.property(
-        fc.constantFrom('disc turbine', 'pitched blade turbine', 'propeller', 'paddle' as const),
-        fc.double({ min: 1e-4, max: 100, noNaN: true }),
-        fc.double({ min: 0.01, max: 500, noNaN: true }),
-        fc.double({ min: 0.2, max: 1.5, noNaN: true }),
-        (impeller, consistencyPaSn, torqueLimitNm, flowIndex) => {
+        fc.record({
+          impeller: fc.constantFrom('disc turbine', 'pitched blade turbine', 'propeller', 'paddle'),
+          consistencyPaSn: fc.double({ min: 1e-4, max: 100, noNaN: true }),
+          torqueLimitNm: fc.double({ min: 0.01, max: 500, noNaN: true }),
+          flowIndex: fc.double({ min: 0.2, max: 1.5, noNaN: true }),
+        }),
+        ({ impeller, consistencyPaSn, torqueLimitNm, flowIndex }) => {
           const shape = {
-            impeller: impeller as 'paddle',
+            impeller,
             impellerDiameterM: 0.1,
             vesselDiameterM: 0.2,
             baffleCount: 2,
