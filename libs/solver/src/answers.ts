@@ -17,7 +17,7 @@ export interface QueryOptions {
   /** Read from time to time; a getter may look at shared memory or a deadline. */
   readonly signal?: { readonly aborted: boolean };
   readonly onProgress?: (progress: Progress) => void;
-  /** Largest number of search nodes; the same budget gives the same answer on every machine. */
+  /** Largest number of search nodes; the same questions in the same order stop at the same place on every machine. */
   readonly budget?: { readonly nodes: number };
 }
 
@@ -55,6 +55,8 @@ export interface Narrowing {
   readonly valid: readonly Uint8Array[];
   /** With `free`: the same, but dropping the choice of x itself. Equals `valid` where x is not chosen. */
   readonly free?: readonly Uint8Array[];
+  /** Only in an answer that is not proved: values neither shown valid nor refuted yet (0 in `valid`). */
+  readonly undecided?: readonly Uint8Array[];
 }
 
 /** What local reasoning leaves: a value marked 0 is certainly invalid, a value marked 1 may still lead nowhere. */

@@ -1,0 +1,248 @@
+import { lowestBit } from './bits.js';
+import type { Constraint, Effort } from './constraint.js';
+import { isSatisfied } from './is-satisfied.js';
+import { neededPositions } from './needed-positions.js';
+import type { Network } from './network.js';
+import type { ConstraintSpec } from './problem.js';
+
+const FAR = 0x3fffffff;
+/** Class tuples up to which a comparison counts as little work. */
+const SMALL = 60;
+const MEDIUM = 1000;
+
+/** Integers over the class tuples of some positions, row-major. */
+export interface LoadTable {
+  readonly counts: readonly number[];
+  readonly loads: Int32Array;
+}
+
+/** Least and greatest load over the present tuples, and the least for each class of each position. */
+class LoadScan {
+  least = 0;
+  greatest = 0;
+  readonly leastOf: Int32Array[];
+  readonly supported: Uint32Array[];
+  private readonly present: Int32Array[];
+  private readonly presentCount: Int32Array;
+  private readonly strides: number[];
+  private readonly cursor: Int32Array;
+
+  constructor(
+    readonly table: LoadTable,
+    readonly views: Int32Array,
+  ) {
+    const { counts } = table;
+    this.leastOf = counts.map((c) => new Int32Array(c));
+    this.present = counts.map((c) => new Int32Array(c));
+    this.supported = counts.map((c) => new Uint32Array((c + 31) >>> 5));
+    this.presentCount = new Int32Array(counts.length);
+    this.cursor = new Int32Array(counts.length);
+    this.strides = counts.map((_, i) => counts.slice(i + 1).reduce((a, b) => a * b, 1));
+  }
+
+  scan(network: Network): void {
+    const dimensions = this.views.length;
+    const { loads } = this.table;
+    if (dimensions === 0) {
+      this.least = this.greatest = loads[0] as number;
+      return;
+    }
+    this.collectPresent(network);
+    this.least = FAR;
+    this.greatest = -FAR;
+    const last = dimensions - 1;
+    const lastPresent = this.present[last] as Int32Array;
+    const lastCount = this.presentCount[last] as number;
+    const lastLeast = this.leastOf[last] as Int32Array;
+    this.cursor.fill(0);
+    for (;;) {
+      let base = 0;
+      for (let p = 0; p < last; p++) base += this.classAt(p) * (this.strides[p] as number);
+      let rowLeast = FAR;
+      for (let i = 0; i < lastCount; i++) {
+        const c = lastPresent[i] as number;
+        const load = loads[base + c] as number;
+        if (load < (lastLeast[c] as number)) lastLeast[c] = load;
+        if (load < rowLeast) rowLeast = load;
+        if (load > this.greatest) this.greatest = load;
+      }
+      if (rowLeast < this.least) this.least = rowLeast;
+      for (let p = 0; p < last; p++) {
+        const c = this.classAt(p);
+        const least = this.leastOf[p] as Int32Array;
+        if (rowLeast < (least[c] as number)) least[c] = rowLeast;
+      }
+      let p = last - 1;
+      while (p >= 0) {
+        this.cursor[p] = (this.cursor[p] as number) + 1;
+        if ((this.cursor[p] as number) < (this.presentCount[p] as number)) break;
+        this.cursor[p--] = 0;
+      }
+      if (p < 0) return;
+    }
+  }
+
+  /** Keeps the classes that reach a load of at most `most`. */
+  keepUpTo(network: Network, most: number): boolean {
+    let changed = false;
+    for (let p = 0; p < this.views.length; p++) {
+      const supported = (this.supported[p] as Uint32Array).fill(0);
+      const present = this.present[p] as Int32Array;
+      const least = this.leastOf[p] as Int32Array;
+      for (let i = 0; i < (this.presentCount[p] as number); i++) {
+        const c = present[i] as number;
+        if ((least[c] as number) <= most)
+          supported[c >>> 5] = (supported[c >>> 5] as number) | (1 << (c & 31));
+      }
+      if (network.keep(this.views[p] as number, supported)) changed = true;
+    }
+    return changed;
+  }
+
+  /** Tuple index of an assignment. */
+  index(network: Network, assignment: Int32Array): number {
+    let index = 0;
+    for (let p = 0; p < this.views.length; p++) {
+      const view = network.view(this.views[p] as number);
+      index += (view.classOf[assignment[view.variable] as number] as number) * (this.strides[p] as number);
+    }
+    return index;
+  }
+
+  load(index: number): number {
+    return this.table.loads[index] as number;
+  }
+
+  stride(position: number): number {
+    return this.strides[position] as number;
+  }
+
+  private classAt(position: number): number {
+    return (this.present[position] as Int32Array)[this.cursor[position] as number] as number;
+  }
+
+  private collectPresent(network: Network): void {
+    const { state } = network;
+    for (let p = 0; p < this.views.length; p++) {
+      const { offset, words } = network.view(this.views[p] as number);
+      const present = this.present[p] as Int32Array;
+      let n = 0;
+      for (let w = 0; w < words; w++)
+        for (let word = state[offset + w] as number; word !== 0; word &= word - 1)
+          present[n++] = (w << 5) + lowestBit(word);
+      this.presentCount[p] = n;
+      (this.leastOf[p] as Int32Array).fill(FAR);
+    }
+  }
+}
+
+/**
+ * demand ≤ limit over separate sides, each side an integer load: met where the two loads add up to 0 or less.
+ * A class has support exactly when its least load and the least load of the other side add up to 0 or less;
+ * where the sides share a variable this removes less, and decides once that variable is fixed.
+ */
+export class ComparisonConstraint implements Constraint {
+  readonly id: string;
+  readonly effort: Effort;
+  readonly views: Int32Array;
+  private readonly demand: LoadScan;
+  private readonly limit: LoadScan;
+  /** Variables that stand on both sides. */
+  private readonly shared: ReadonlySet<number>;
+
+  constructor(
+    readonly spec: ConstraintSpec,
+    private readonly bound: {
+      readonly demand: LoadTable;
+      readonly limit: LoadTable;
+      /** Views of the demand's positions, then of the limit's. */
+      readonly views: Int32Array;
+      /** Variables of the demand's positions, then of the limit's. */
+      readonly variables: readonly number[];
+      readonly sizes: readonly number[];
+    },
+  ) {
+    const { demand, limit, views, variables } = bound;
+    this.id = spec.id;
+    this.views = views;
+    this.demand = new LoadScan(demand, views.slice(0, demand.counts.length));
+    this.limit = new LoadScan(limit, views.slice(demand.counts.length));
+    const ofLimit = new Set(variables.slice(demand.counts.length));
+    this.shared = new Set(variables.slice(0, demand.counts.length).filter((x) => ofLimit.has(x)));
+    const tuples = demand.loads.length + limit.loads.length;
+    this.effort = tuples <= SMALL ? 0 : tuples <= MEDIUM ? 1 : 2;
+  }
+
+  propagate(network: Network): boolean {
+    for (;;) {
+      if (this.isRefuted(network)) return false;
+      if (this.demand.greatest + this.limit.greatest <= 0) {
+        network.settle();
+        return true;
+      }
+      const demandChanged = this.demand.keepUpTo(network, -this.limit.least);
+      const limitChanged = this.limit.keepUpTo(network, -this.demand.least);
+      // Separate sides are done after one round: the least loads still stand.
+      if (this.shared.size === 0 || !(demandChanged || limitChanged)) return true;
+    }
+  }
+
+  explain(network: Network): number[] {
+    return neededPositions(network, this.views, () => this.isRefuted(network));
+  }
+
+  isSatisfied(solution: Int32Array): boolean {
+    return isSatisfied(this.spec, this.bound.sizes, solution);
+  }
+
+  keepFlips(network: Network, assignment: Int32Array, flips: Uint32Array): void {
+    const demand = this.demand.index(network, assignment);
+    const limit = this.limit.index(network, assignment);
+    this.keepSideFlips(network, { scan: this.demand, index: demand, most: -this.limit.load(limit) }, flips);
+    this.keepSideFlips(network, { scan: this.limit, index: limit, most: -this.demand.load(demand) }, flips);
+    for (const variable of this.shared) this.keepSharedFlips(network, { assignment, variable }, flips);
+  }
+
+  /** A variable of both sides moves on both at once. */
+  private keepSharedFlips(
+    network: Network,
+    from: { assignment: Int32Array; variable: number },
+    flips: Uint32Array,
+  ): void {
+    const moved = Int32Array.from(from.assignment);
+    const start = network.layout.domain[from.variable] as number;
+    for (let group = 0; group < (network.layout.size[from.variable] as number); group++) {
+      moved[from.variable] = group;
+      const demand = this.demand.load(this.demand.index(network, moved));
+      const limit = this.limit.load(this.limit.index(network, moved));
+      if (demand + limit <= 0) continue;
+      const at = start + (group >>> 5);
+      flips[at] = (flips[at] as number) & ~(1 << (group & 31));
+    }
+  }
+
+  private keepSideFlips(
+    network: Network,
+    from: { scan: LoadScan; index: number; most: number },
+    flips: Uint32Array,
+  ): void {
+    const { scan, index, most } = from;
+    for (const [p, id] of scan.views.entries()) {
+      const view = network.view(id);
+      if (this.shared.has(view.variable)) continue;
+      const stride = scan.stride(p);
+      const here = Math.floor(index / stride) % view.count;
+      for (let c = 0; c < view.count; c++) {
+        if (c === here || scan.load(index + (c - here) * stride) <= most) continue;
+        const at = view.offset + (c >>> 5);
+        flips[at] = (flips[at] as number) & ~(1 << (c & 31));
+      }
+    }
+  }
+
+  private isRefuted(network: Network): boolean {
+    this.demand.scan(network);
+    this.limit.scan(network);
+    return this.demand.least + this.limit.least > 0;
+  }
+}

@@ -1,0 +1,41 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { createEngine } from './index.js';
+import { allSolutions, keeps } from './testing/enumeration.js';
+import { proved } from './testing/proved.js';
+import { smallCase } from './testing/random-problem.js';
+
+describe('narrow', () => {
+  it('finds exactly the values that enumeration finds', () => {
+    fc.assert(
+      fc.property(smallCase, ({ problem, choices }) => {
+        const engine = createEngine(problem);
+        const solutions = allSolutions(problem);
+        const { consistent, valid, free } = proved(engine.narrow({ choices, free: true }));
+        expect(consistent).toBe(solutions.some((s) => keeps(s, choices)));
+        problem.variables.forEach(({ size }, x) => {
+          const others = choices.filter((c) => c.variable !== x);
+          for (let v = 0; v < size; v++) {
+            const under = (kept: typeof choices): number =>
+              solutions.some((s) => s[x] === v && keeps(s, kept)) ? 1 : 0;
+            expect(valid[x]![v]).toBe(under(choices));
+            expect(free![x]![v]).toBe(under(others));
+          }
+        });
+      }),
+      { numRuns: 400 },
+    );
+  });
+
+  it('never refutes a valid value by propagation, and refutes all when it says inconsistent', () => {
+    fc.assert(
+      fc.property(smallCase, ({ problem, choices }) => {
+        const solutions = allSolutions(problem).filter((s) => keeps(s, choices));
+        const { consistent, valid } = createEngine(problem).propagate({ choices });
+        for (const solution of solutions) solution.forEach((v, x) => expect(valid[x]![v]).toBe(1));
+        if (!consistent) expect(solutions).toEqual([]);
+      }),
+      { numRuns: 200 },
+    );
+  });
+});

@@ -1,0 +1,64 @@
+import type { Narrowing, NarrowOptions, Propagation, QueryOptions } from './answers.js';
+import type { Core } from './core.js';
+import type { Meter } from './meter.js';
+import { allowChoices, enter, flagsOf, noFlags } from './question.js';
+import type { SolutionPool } from './witnesses.js';
+import { narrowState } from './witnesses.js';
+
+interface Setting {
+  readonly core: Core;
+  readonly pool: SolutionPool;
+}
+
+/** Which values are part of a solution that keeps every choice, and (with `free`) which would be without one's own. */
+export function narrow(setting: Setting, options: NarrowOptions, meter: Meter<Narrowing>): Narrowing {
+  const { core, pool } = setting;
+  const { network } = core;
+  const choices = options.choices ?? [];
+  const allowed = allowChoices(core, choices);
+  const state = enter(core, allowed);
+  const total = core.layout.variables;
+  const watch = (known: { state: Uint32Array; witnesses: { shown: Uint32Array } }): void => {
+    const valid = flagsOf(core, known.witnesses.shown, allowed);
+    const possible = flagsOf(core, known.state, allowed);
+    meter.known = {
+      consistent: true,
+      valid,
+      undecided: possible.map((flags, x) => flags.map((f, v) => (f === 1 && valid[x]?.[v] === 0 ? 1 : 0))),
+    };
+  };
+  const narrowed = state && narrowState({ network, state, pool }, meter, watch);
+  const valid = narrowed ? flagsOf(core, narrowed.state, allowed) : noFlags(core);
+  const consistent = narrowed !== null;
+  if (options.free !== true) return { consistent, valid };
+
+  const free = [...valid];
+  for (const [done, choice] of choices.entries()) {
+    meter.known = { consistent, valid };
+    meter.report(done, choices.length);
+    const x = choice.variable;
+    const others = allowChoices(
+      core,
+      choices.filter((c) => c !== choice),
+    );
+    const open = enter(core, others);
+    const task = open && { network, state: open, pool, variables: [x] };
+    const found = task && narrowState(task, meter, () => undefined);
+    free[x] = found
+      ? (flagsOf(core, found.state, others)[x] as Uint8Array)
+      : new Uint8Array(core.sizes[x] as number);
+  }
+  meter.report(total, total);
+  return { consistent, valid, free };
+}
+
+/** What local reasoning leaves, at once. */
+export function propagate(core: Core, options: QueryOptions): Propagation {
+  const allowed = allowChoices(core, options.choices ?? []);
+  const state = enter(core, allowed);
+  return {
+    exact: false,
+    consistent: state !== null,
+    valid: state ? flagsOf(core, state, allowed) : noFlags(core),
+  };
+}

@@ -1,0 +1,208 @@
+import { lowestBit } from './bits.js';
+import type { Constraint, Effort } from './constraint.js';
+import { isSatisfied, marginBetween } from './is-satisfied.js';
+import { neededPositions } from './needed-positions.js';
+import type { Network } from './network.js';
+import type { MarginKind, SumSpec } from './problem.js';
+import { roundTo12Digits } from './rounding.js';
+
+/** One variable of a sum: for each of its classes what it adds to the load, and the limit if it sets the limit. */
+export interface SumPlace {
+  readonly loads: Float64Array;
+  readonly limits: Float64Array | null;
+}
+
+/** One addend in the order of the declaration: a class weight of a position, or (position −1) a constant. */
+export interface Addend {
+  readonly position: number;
+  readonly weights: Float64Array;
+}
+
+export interface BoundSum {
+  readonly views: Int32Array;
+  readonly places: readonly SumPlace[];
+  readonly addends: readonly Addend[];
+  /** Limit where no position sets it. */
+  readonly constant: number;
+  readonly fixedLoad: number;
+  /** Margin to keep beyond the limit itself. */
+  readonly margin: { readonly kind: MarginKind; readonly atLeast: number } | null;
+  /** The load stays below the limit, not at it. */
+  readonly strict: boolean;
+  readonly sizes: readonly number[];
+}
+
+/**
+ * Bounds on the load. Adding in another order may differ in the last digits, so a class is removed only where it misses by more than
+ * rounding can make up, and once all is fixed the declared order decides.
+ */
+export class SumConstraint implements Constraint {
+  readonly id: string;
+  readonly effort: Effort;
+  private readonly least: Float64Array;
+  private readonly greatest: Float64Array;
+  private readonly supported: Uint32Array[];
+  /** By how much rounding may move a load against its limit, with room to spare. */
+  private readonly slack: number;
+  /** Sum of the least loads, and the limit of the class that leaves most room. */
+  private total = 0;
+  private room = 0;
+
+  constructor(
+    readonly spec: SumSpec,
+    private readonly bound: BoundSum,
+  ) {
+    this.id = spec.id;
+    this.effort = bound.views.length <= 6 ? 0 : 1;
+    this.least = new Float64Array(bound.views.length);
+    this.greatest = new Float64Array(bound.views.length);
+    this.supported = bound.places.map((p) => new Uint32Array((p.loads.length + 31) >>> 5));
+    let largest = Math.abs(bound.fixedLoad);
+    for (const { loads } of bound.places) largest += loads.reduce((a, b) => Math.max(a, Math.abs(b)), 0);
+    let farthest = Number.isFinite(bound.constant) ? Math.abs(bound.constant) : 0;
+    for (const { limits } of bound.places)
+      for (const limit of limits ?? [])
+        if (Number.isFinite(limit)) farthest = Math.max(farthest, Math.abs(limit));
+    this.slack = 4e-11 * (largest + farthest);
+  }
+
+  get views(): Int32Array {
+    return this.bound.views;
+  }
+
+  propagate(network: Network): boolean {
+    let changed = true;
+    while (changed) {
+      if (this.isRefuted(network)) return false;
+      if (this.isSettled(network)) {
+        network.settle();
+        return true;
+      }
+      changed = false;
+      for (let p = 0; p < this.views.length; p++) if (this.keepPosition(network, p)) changed = true;
+    }
+    return true;
+  }
+
+  explain(network: Network): number[] {
+    return neededPositions(network, this.views, () => this.isRefuted(network));
+  }
+
+  isSatisfied(solution: Int32Array): boolean {
+    return isSatisfied(this.spec, this.bound.sizes, solution);
+  }
+
+  keepFlips(network: Network, assignment: Int32Array, flips: Uint32Array): void {
+    const classes = Array.from(this.views, (id) => {
+      const view = network.view(id);
+      return view.classOf[assignment[view.variable] as number] as number;
+    });
+    for (const [p, id] of this.views.entries()) {
+      const { count, offset } = network.view(id);
+      const here = classes[p] as number;
+      for (let c = 0; c < count; c++) {
+        classes[p] = c;
+        if (this.isMet(classes)) continue;
+        const at = offset + (c >>> 5);
+        flips[at] = (flips[at] as number) & ~(1 << (c & 31));
+      }
+      classes[p] = here;
+    }
+  }
+
+  /** Exact, in the declared order. */
+  private isMet(classes: readonly number[]): boolean {
+    let load = 0;
+    for (const { position, weights } of this.bound.addends)
+      load += weights[position < 0 ? 0 : (classes[position] as number)] as number;
+    let limit = this.bound.constant;
+    for (const [p, { limits }] of this.bound.places.entries())
+      if (limits) limit = limits[classes[p] as number] as number;
+    const [demand, most] = [roundTo12Digits(load), roundTo12Digits(limit)];
+    if (this.bound.strict ? demand >= most : demand > most) return false;
+    const { margin } = this.bound;
+    return !margin || marginBetween(load, limit, margin.kind) >= margin.atLeast;
+  }
+
+  /** The limit less the margin to keep, for bounds. */
+  private within(limit: number): number {
+    const { margin } = this.bound;
+    if (!margin || margin.atLeast <= 0 || limit === -Infinity) return limit;
+    if (margin.kind === 'difference') return limit - margin.atLeast;
+    // Against 0 or an unlimited limit the largest ratio is 1 (see marginBetween).
+    if (limit === 0 || limit === Infinity) return margin.atLeast > 1 ? -Infinity : limit;
+    return limit - margin.atLeast * Math.abs(limit);
+  }
+
+  /** Computes the bounds; refuted where even the least load exceeds the widest limit, or all is fixed and not met. */
+  private isRefuted(network: Network): boolean {
+    const { state } = network;
+    this.total = this.bound.fixedLoad;
+    this.room = this.within(this.bound.constant);
+    let fixed = true;
+    const classes: number[] = [];
+    for (let p = 0; p < this.views.length; p++) {
+      const { offset, words } = network.view(this.views[p] as number);
+      const { loads, limits } = this.bound.places[p] as SumPlace;
+      let least = Infinity;
+      let greatest = -Infinity;
+      let room = -Infinity;
+      let present = 0;
+      for (let w = 0; w < words; w++)
+        for (let word = state[offset + w] as number; word !== 0; word &= word - 1) {
+          const c = (w << 5) + lowestBit(word);
+          const load = loads[c] as number;
+          present++;
+          classes[p] = c;
+          if (load < least) least = load;
+          if (load > greatest) greatest = load;
+          if (limits) room = Math.max(room, this.within(limits[c] as number) - load);
+        }
+      if (present === 0) return true;
+      if (present > 1) fixed = false;
+      this.least[p] = limits ? 0 : least;
+      this.greatest[p] = limits ? 0 : greatest;
+      if (limits) this.room = room;
+      else this.total += least;
+    }
+    if (fixed) return !this.isMet(classes);
+    return this.total > this.room + this.slack;
+  }
+
+  /** Whether even the greatest load stays clearly below the tightest limit. */
+  private isSettled(network: Network): boolean {
+    const { state } = network;
+    let total = this.bound.fixedLoad;
+    let room = this.within(this.bound.constant);
+    for (let p = 0; p < this.views.length; p++) {
+      total += this.greatest[p] as number;
+      const { loads, limits } = this.bound.places[p] as SumPlace;
+      if (!limits) continue;
+      const { offset, words } = network.view(this.views[p] as number);
+      room = Infinity;
+      for (let w = 0; w < words; w++)
+        for (let word = state[offset + w] as number; word !== 0; word &= word - 1) {
+          const c = (w << 5) + lowestBit(word);
+          room = Math.min(room, this.within(limits[c] as number) - (loads[c] as number));
+        }
+    }
+    return total < room - this.slack;
+  }
+
+  private keepPosition(network: Network, p: number): boolean {
+    const { state } = network;
+    const id = this.views[p] as number;
+    const { offset, words } = network.view(id);
+    const { loads, limits } = this.bound.places[p] as SumPlace;
+    const others = this.total - (this.least[p] as number);
+    const supported = (this.supported[p] as Uint32Array).fill(0);
+    for (let w = 0; w < words; w++)
+      for (let word = state[offset + w] as number; word !== 0; word &= word - 1) {
+        const c = (w << 5) + lowestBit(word);
+        const room = limits ? this.within(limits[c] as number) : this.room;
+        if (others + (loads[c] as number) <= room + this.slack)
+          supported[w] = (supported[w] as number) | (1 << (c & 31));
+      }
+    return network.keep(id, supported);
+  }
+}

@@ -1,0 +1,134 @@
+import fc from 'fast-check';
+import type { Choice } from '../answers.js';
+import type { ConstraintSpec, Problem, Side, VariableSpec } from '../problem.js';
+
+/** Draws from fast-check's randomness, so that a failing problem shrinks and its seed is printed. */
+type Draw = <T>(arbitrary: fc.Arbitrary<T>) => T;
+
+const integer = (draw: Draw, min: number, max: number): number => draw(fc.integer({ min, max }));
+
+function scopeOf(draw: Draw, sizes: readonly number[], most: number): number[] {
+  return draw(
+    fc.uniqueArray(fc.integer({ min: 0, max: sizes.length - 1 }), { minLength: 1, maxLength: most }),
+  );
+}
+
+function classesOf(draw: Draw, sizes: readonly number[], scope: readonly number[]) {
+  const classCount = scope.map((x) => integer(draw, 1, sizes[x]! + 1));
+  const classOf = scope.map((x, i) =>
+    Uint16Array.from({ length: sizes[x]! }, () => integer(draw, 0, classCount[i]! - 1)),
+  );
+  return draw(fc.boolean()) ? { classOf, classCount } : {};
+}
+
+const tuples = (sizes: readonly number[], scope: readonly number[], classCount?: readonly number[]): number =>
+  scope.reduce((product, x, i) => product * (classCount?.[i] ?? sizes[x]!), 1);
+
+/** Few distinct numbers, with exact ties, near ties and infinities. */
+const number = fc.oneof(
+  { arbitrary: fc.integer({ min: 0, max: 8 }).map((n) => n / 3), weight: 8 },
+  { arbitrary: fc.constantFrom(1, 1 + 1e-14, 0.1 + 0.2, 0.3), weight: 2 },
+  { arbitrary: fc.constantFrom(Infinity, -Infinity, 0), weight: 1 },
+);
+
+function sideOf(draw: Draw, sizes: readonly number[]): Side {
+  const scope = draw(fc.boolean()) || sizes.length === 0 ? scopeOf(draw, sizes, 2) : scopeOf(draw, sizes, 1);
+  const classes = classesOf(draw, sizes, scope);
+  const values = Float64Array.from({ length: tuples(sizes, scope, classes.classCount) }, () => draw(number));
+  return { scope, ...classes, values };
+}
+
+function tableOf(draw: Draw, sizes: readonly number[], id: string): ConstraintSpec {
+  const scope = scopeOf(draw, sizes, 3);
+  const classes = classesOf(draw, sizes, scope);
+  const count = tuples(sizes, scope, classes.classCount);
+  const allowed = Uint8Array.from({ length: count }, () => (integer(draw, 0, 3) > 0 ? 1 : 0));
+  const margin = Float64Array.from({ length: count }, () => integer(draw, -2, 6) / 4);
+  return { kind: 'table', id, scope, ...classes, allowed, ...(draw(fc.boolean()) ? { margin } : {}) };
+}
+
+const marginKind = fc.constantFrom(undefined, 'ratio' as const, 'difference' as const);
+
+function withMarginKind<T extends object>(draw: Draw, spec: T): T & { margin?: 'ratio' | 'difference' } {
+  const margin = draw(marginKind);
+  return margin ? { ...spec, margin } : spec;
+}
+
+function sumOf(draw: Draw, sizes: readonly number[], id: string): ConstraintSpec {
+  const weight = fc.constantFrom(0, 0.1, 0.2, 0.3, 1 / 3, 1, 2, -0.5);
+  const variables = draw(
+    fc.array(fc.integer({ min: 0, max: sizes.length - 1 }), { minLength: 1, maxLength: 4 }),
+  );
+  const list = (x: number, of: fc.Arbitrary<number>): Float64Array =>
+    Float64Array.from({ length: sizes[x]! }, () => draw(of));
+  const terms = variables.map((variable) => ({ variable, weights: list(variable, weight) }));
+  const bound = fc.constantFrom(0.3, 0.6, 1, 4 / 3, 2, Infinity);
+  const variable = integer(draw, 0, sizes.length - 1);
+  const limit = draw(fc.boolean()) ? { constant: draw(bound) } : { variable, values: list(variable, bound) };
+  return withMarginKind(draw, { kind: 'sum' as const, id, terms, limit });
+}
+
+function portsOf(draw: Draw, sizes: readonly number[], id: string): ConstraintSpec {
+  const [host, ...users] = draw(
+    fc.uniqueArray(fc.integer({ min: 0, max: sizes.length - 1 }), { minLength: 1, maxLength: 4 }),
+  ) as [number, ...number[]];
+  const lists = (x: number, most: number): Float64Array[] =>
+    Array.from({ length: sizes[x]! }, () =>
+      Float64Array.from(draw(fc.array(fc.constantFrom(1, 2, 3), { maxLength: most }))),
+    );
+  return {
+    kind: 'ports',
+    id,
+    host,
+    hostPorts: lists(host, 5),
+    users: users.map((variable) => ({ variable, needs: lists(variable, 2) })),
+  };
+}
+
+function constraintOf(draw: Draw, sizes: readonly number[], id: string): ConstraintSpec {
+  switch (integer(draw, 0, 5)) {
+    case 0:
+      return sumOf(draw, sizes, id);
+    case 1:
+      return portsOf(draw, sizes, id);
+    case 2:
+    case 3: {
+      const sides = { demand: sideOf(draw, sizes), limit: sideOf(draw, sizes) };
+      return withMarginKind(draw, { kind: 'comparison' as const, id, ...sides });
+    }
+    default:
+      return tableOf(draw, sizes, id);
+  }
+}
+
+export interface Case {
+  readonly problem: Problem;
+  readonly choices: readonly Choice[];
+}
+
+function build(draw: Draw): Case {
+  const count = integer(draw, 1, 5);
+  const variables = Array.from({ length: count }, (_, x): VariableSpec => {
+    const size = integer(draw, 1, 4);
+    const list = (max: number): Int32Array => Int32Array.from({ length: size }, () => integer(draw, 0, max));
+    const cost = draw(fc.boolean()) ? { cost: list(6) } : {};
+    const delay = draw(fc.boolean()) ? { delay: list(3) } : {};
+    return { id: `x${String(x)}`, size, ...cost, ...delay };
+  });
+  const sizes = variables.map((v) => v.size);
+  const constraints = Array.from({ length: integer(draw, 0, 5) }, (_, c) =>
+    constraintOf(draw, sizes, `c${String(c)}`),
+  );
+  const chosen = draw(fc.subarray([...sizes.keys()]));
+  const choices = chosen.map((variable) => ({
+    variable,
+    value: integer(draw, 0, sizes[variable]! - 1),
+    priority: integer(draw, 1, 3),
+  }));
+  return { problem: { variables, constraints }, choices };
+}
+
+/** Small problems of every kind of constraint, with some choices; often inconsistent ones. */
+export const smallCase: fc.Arbitrary<Case> = fc
+  .gen()
+  .map((generate) => build((arbitrary) => generate(() => arbitrary)));
