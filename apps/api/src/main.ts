@@ -10,7 +10,7 @@ async function serve(config: Config): Promise<void> {
   const database = openDatabase(config.databaseUrl);
   const trusted = trustedOrigins(origin);
   const auth = createAuth(database, { secret, origin, trustedOrigins: trusted });
-  const server = await createServer({ database, auth, trustedOrigins: trusted, logLevel });
+  const server = createServer({ database, auth, trustedOrigins: trusted, logLevel });
 
   const stop = async (): Promise<void> => {
     await server.close();

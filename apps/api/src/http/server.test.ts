@@ -5,7 +5,8 @@ import { demoPeople } from '../../../../prisma/seed/demo-people.js';
 import { seedDemo } from '../../../../prisma/seed/seed-demo.js';
 import { createAuth } from '../auth/auth.js';
 import { migratedDatabase } from '../database/test-database.js';
-import { bodyLimitBytes, createServer } from './server.js';
+import { bodyLimitBytes } from './json-body.js';
+import { createServer } from './server.js';
 import { trustedOrigins } from './trusted-origins.js';
 
 const origin = 'http://127.0.0.1:4310';
@@ -17,7 +18,7 @@ async function start(): Promise<FastifyInstance> {
   await seedDemo(database, passwordHash);
   const trusted = trustedOrigins(origin);
   const auth = createAuth(database, { secret: 's'.repeat(32), origin, trustedOrigins: trusted });
-  const server = await createServer({ database, auth, trustedOrigins: trusted, logLevel: 'silent' });
+  const server = createServer({ database, auth, trustedOrigins: trusted, logLevel: 'silent' });
   onTestFinished(() => server.close());
   return server;
 }

@@ -1,17 +1,20 @@
-import { fastifyTRPCPlugin, type FastifyTRPCPluginOptions } from '@trpc/server/adapters/fastify';
-import fastify, { type FastifyError, type FastifyInstance } from 'fastify';
+import { fastifyRequestHandler } from '@trpc/server/adapters/fastify';
+import fastify, {
+  type FastifyError,
+  type FastifyInstance,
+  type FastifyReply,
+  type FastifyRequest,
+} from 'fastify';
 import type { Auth } from '../auth/auth.js';
 import type { Database } from '../database/client.js';
-import { apiErrors, type ApiErrorCode, type ApiErrorDetails } from '../errors/api-errors.js';
-import { errorAnswer } from '../errors/answer.js';
-import { appRouter, type AppRouter } from '../routers/router.js';
+import { answerWith, errorAnswer } from '../errors/answer.js';
+import { apiErrors, apiErrorText } from '../errors/api-errors.js';
+import { Refusal } from '../errors/refusal.js';
+import { appRouter } from '../routers/router.js';
 import { findPerson } from '../trpc/context.js';
-import { serveAuth } from './auth-route.js';
+import { forwardToAuth } from './auth-route.js';
 import { headersOf } from './headers.js';
-
-/** Enough for the largest document of the trade many times over. */
-export const bodyLimitBytes = 2 ** 20;
-const bodyLimitText = '1 MiB';
+import { readJsonText } from './json-body.js';
 
 export interface ServerParts {
   readonly database: Database;
@@ -21,51 +24,30 @@ export interface ServerParts {
   readonly logLevel: string;
 }
 
-interface Failure<C extends ApiErrorCode> {
-  readonly code: C;
-  readonly details: ApiErrorDetails<C>;
-}
-
-const failure = <C extends ApiErrorCode>(code: C, details: ApiErrorDetails<C>): Failure<C> => ({
-  code,
-  details,
-});
-
-/** What the server itself refuses before a procedure sees it, in the words of our catalogue. */
-function describeFailure(
-  error: FastifyError,
-  given: { contentType: string; request: string },
-): Failure<ApiErrorCode> {
-  switch (error.code) {
-    case 'FST_ERR_CTP_BODY_TOO_LARGE':
-      return failure('BODY_TOO_LARGE', { allowed: bodyLimitText });
-    case 'FST_ERR_CTP_INVALID_MEDIA_TYPE':
-      return failure('CONTENT_TYPE_NOT_ALLOWED', { given: given.contentType });
-    case 'FST_ERR_CTP_INVALID_JSON_BODY':
-    case 'FST_ERR_CTP_EMPTY_JSON_BODY':
-    case 'FST_ERR_CTP_INVALID_CONTENT_LENGTH':
-      return failure('BODY_NOT_JSON', {});
-    default:
-      return failure('FAULT', { request: given.request });
+/** What the server itself refuses, before a procedure sees it. */
+function refusalOf(error: FastifyError | Refusal, request: FastifyRequest): Refusal {
+  if (error instanceof Refusal) return error;
+  if (error.code === 'FST_ERR_CTP_INVALID_MEDIA_TYPE') {
+    const given = request.headers['content-type'] ?? 'missing';
+    return new Refusal('CONTENT_TYPE_NOT_ALLOWED', apiErrorText('CONTENT_TYPE_NOT_ALLOWED', { given }));
   }
+  request.log.error(error);
+  return new Refusal('FAULT', apiErrorText('FAULT', { request: request.id }));
 }
 
 /** The API: sign-in below /api/auth, procedures below /api/trpc. */
-export async function createServer(parts: ServerParts): Promise<FastifyInstance> {
-  const { database, auth, trustedOrigins } = parts;
+export function createServer({ database, auth, trustedOrigins, logLevel }: ServerParts): FastifyInstance {
   const server = fastify({
-    logger: { level: parts.logLevel, redact: ['req.headers.cookie', 'req.headers.authorization'] },
-    bodyLimit: bodyLimitBytes,
+    logger: { level: logLevel, redact: ['req.headers.cookie', 'req.headers.authorization'] },
+    // A batch names all its procedures in the path.
     routerOptions: { maxParamLength: 5000 },
   });
+  server.removeAllContentTypeParsers();
+  server.addContentTypeParser('application/json', readJsonText);
 
-  server.removeContentTypeParser('text/plain');
-
-  server.setErrorHandler<FastifyError>((error, request, reply) => {
-    const contentType = request.headers['content-type'] ?? 'missing';
-    const { code, details } = describeFailure(error, { contentType, request: request.id });
-    if (code === 'FAULT') request.log.error(error);
-    return reply.status(apiErrors[code].status).send({ error: errorAnswer(code, details) });
+  server.setErrorHandler<FastifyError | Refusal>((error, request, reply) => {
+    const { code, message } = refusalOf(error, request);
+    return reply.status(apiErrors[code].status).send({ error: answerWith(code, message) });
   });
   server.setNotFoundHandler((request, reply) =>
     reply.status(404).send({ error: errorAnswer('ROUTE_UNKNOWN', { given: request.url }) }),
@@ -79,20 +61,29 @@ export async function createServer(parts: ServerParts): Promise<FastifyInstance>
     await reply.status(403).send({ error: errorAnswer('ORIGIN_NOT_ALLOWED', details) });
   });
 
-  await server.register(serveAuth, { auth });
-  await server.register(fastifyTRPCPlugin, {
-    prefix: '/api/trpc',
-    trpcOptions: {
-      router: appRouter,
-      createContext: async ({ req }) => ({
-        database,
-        person: await findPerson(auth, headersOf(req)),
-        request: req.id,
+  server.route({
+    method: ['GET', 'POST'],
+    url: '/api/auth/*',
+    handler: (request, reply) => forwardToAuth(auth, request, reply),
+  });
+  server.route<{ Params: { path: string } }>({
+    method: ['GET', 'POST'],
+    url: '/api/trpc/:path',
+    handler: (req, res: FastifyReply) =>
+      fastifyRequestHandler({
+        router: appRouter,
+        req,
+        res,
+        path: req.params.path,
+        createContext: async () => ({
+          database,
+          person: await findPerson(auth, headersOf(req)),
+          request: req.id,
+        }),
+        onError: ({ error }) => {
+          if (error.code === 'INTERNAL_SERVER_ERROR') req.log.error(error.cause ?? error);
+        },
       }),
-      onError: ({ error, req }) => {
-        if (error.code === 'INTERNAL_SERVER_ERROR') req.log.error(error.cause ?? error);
-      },
-    },
-  } satisfies FastifyTRPCPluginOptions<AppRouter>);
+  });
   return server;
 }

@@ -26,6 +26,12 @@ const problems = {
     `The database in ${d.folder} could not be created. PostgreSQL says:\n${d.log}`,
   DATABASE_NOT_STARTED: (d: { folder: string; log: string }) =>
     `The database in ${d.folder} did not start. PostgreSQL says:\n${d.log}`,
+  DATABASE_NOT_OPENED: (d: { folder: string; reason: string }) =>
+    `The database in ${d.folder} runs but cannot be opened (${d.reason}). Its password stands in secrets.json beside it: ` +
+    'restore that file from a backup, or choose another folder: FLANGEWISE_DATA=/some/folder npm start',
+  DATABASE_VERSION: (d: { folder: string; made: string; major: string }) =>
+    `The database in ${d.folder} was made by PostgreSQL ${d.made}, and this is PostgreSQL ${d.major}. ` +
+    'Dump it with the old version and load it into a new data folder.',
   DATABASE_UNREACHABLE: (d: { server: string; reason: string }) =>
     `The database server ${d.server} does not answer as wanted (${d.reason}). ` +
     'Check DATABASE_URL, or leave it unset to use the bundled PostgreSQL.',

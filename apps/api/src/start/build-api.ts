@@ -1,0 +1,54 @@
+import { renameSync } from 'node:fs';
+import { join } from 'node:path';
+import { fail, succeed, type Outcome } from '@flangewise/model';
+import { build, stop } from 'esbuild';
+import { checkout } from './checkout.js';
+import { problem, type StartProblem } from './problems.js';
+
+const apiFolder = join(checkout, 'apps', 'api');
+
+/**
+ * Bundles the API with the libraries of this repository, which are TypeScript, and leaves every other package to be imported.
+ *
+ * @returns the file to run
+ */
+export async function buildApi(): Promise<Outcome<string, StartProblem>> {
+  const file = join(apiFolder, 'dist', 'main.mjs');
+  const draft = `${file}.${process.pid}`;
+  try {
+    await build({
+      entryPoints: [join(apiFolder, 'src', 'main.ts')],
+      outfile: draft,
+      bundle: true,
+      platform: 'node',
+      format: 'esm',
+      target: 'node20.19',
+      sourcemap: 'inline',
+      logLevel: 'silent',
+      plugins: [
+        {
+          name: 'packages-stay-outside',
+          setup: ({ onResolve }) => {
+            onResolve({ filter: /^[^./]/ }, ({ path, kind }) =>
+              kind === 'entry-point' || path.startsWith('@flangewise/')
+                ? undefined
+                : { path, external: true },
+            );
+          },
+        },
+      ],
+    });
+    // Renamed in one step: another starter never runs half a file.
+    renameSync(draft, file);
+    return succeed(file);
+  } catch (error) {
+    return fail(
+      problem('BUILD_FAILED', {
+        what: 'the API',
+        log: error instanceof Error ? error.message : String(error),
+      }),
+    );
+  } finally {
+    await stop();
+  }
+}
