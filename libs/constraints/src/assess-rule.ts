@@ -161,8 +161,10 @@ const assessPart = (rule: PartRule, view: SetView): readonly RuleResult[] => {
   for (const slot of rule.each) {
     const part = view.chosen(slot);
     if (part === undefined || part === null) continue;
+    const beside = partsOf(Object.keys(rule.beside) as SlotName[], view.chosen);
+    if (beside === undefined) continue;
     const { proof, evidence } = collector(view.withEvidence);
-    const verdict = rule.judge(part, conditions, proof);
+    const verdict = rule.judge(part, conditions, { beside: beside as never, proof });
     if (verdict === undefined) continue;
     const result = { ...judged(rule, verdict, headOf(rule, [slot], view.set)), evidence };
     if (verdict.status === 'met') fine.push({ slot, result });

@@ -66,6 +66,8 @@ export interface Conditions {
     readonly temperatureClass: string;
     /** The substance that decides the temperature class. */
     readonly from: string;
+    /** Highest temperature of any surface in the zone [K]. */
+    readonly surfaceLimitK: number;
   };
   readonly ceilingHeightM?: number;
   readonly coolingWater?: boolean;

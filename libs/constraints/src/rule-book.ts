@@ -1,5 +1,191 @@
 import type { Rule } from './rule.js';
+import { bottomValveFits } from './rules/accessories/bottom-valve.js';
+import { coverPorts } from './rules/accessories/ports.js';
+import { thermowellReach } from './rules/accessories/reach.js';
+import {
+  samplingWish,
+  dosingWish,
+  condenserWish,
+  basketWish,
+  probeWish,
+} from './rules/accessories/wanted.js';
+import { coilHazards } from './rules/caution/coil.js';
+import { fluidGroupOfVapour } from './rules/caution/glass-acid.js';
+import { glassUnderGas } from './rules/caution/glass.js';
+import { inertingCaution } from './rules/caution/inerting.js';
+import { oxygenService } from './rules/caution/oxygen.js';
+import { toxicGas } from './rules/caution/toxic-gas.js';
 import { closureBore } from './rules/closure/closure-bore.js';
+import { coverBore } from './rules/closure/cover-bore.js';
+import { decompression } from './rules/closure/decompression.js';
+import { endForce } from './rules/closure/end-force.js';
+import { interlock } from './rules/closure/interlock.js';
+import { openingTime } from './rules/closure/opening-time.js';
+import { sealBore } from './rules/closure/seal-bore.js';
+import { staticCharge } from './rules/hazardous-area/charging.js';
+import { hotSurface } from './rules/hazardous-area/hot-surface.js';
+import { areaMarking } from './rules/hazardous-area/marking.js';
+import { circulatorSpan } from './rules/heat/circulator-span.js';
+import { coilFits } from './rules/heat/coil-fits.js';
+import { coldSource } from './rules/heat/cold-source.js';
+import { coolingNeeded } from './rules/heat/cooling.js';
+import { fluidSpan } from './rules/heat/fluid-span.js';
+import { heatSource } from './rules/heat/heat-source.js';
+import { heaterFits } from './rules/heat/heater-fits.js';
+import { heaterTemperature } from './rules/heat/heater-temperature.js';
+import { pumpPressure } from './rules/heat/pump-pressure.js';
+import { heatRemoval } from './rules/heat/removal.js';
+import { thermalShock } from './rules/heat/thermal-shock.js';
+import { coverLiftCapacity, vesselLiftCapacity } from './rules/lifting/capacity.js';
+import { handMass } from './rules/lifting/hand-mass.js';
+import { headroom } from './rules/lifting/headroom.js';
+import { quickClosureNeedsLift } from './rules/lifting/quick-closure-needs-lift.js';
+import { liftStroke } from './rules/lifting/stroke.js';
+import { tilt } from './rules/lifting/tilt.js';
+import { corrosion } from './rules/material/corrosion.js';
+import { coverMaterial } from './rules/material/cover-material.js';
+import { noMetal } from './rules/material/no-metal.js';
+import { vesselMaterial } from './rules/material/vessel-material.js';
+import { certificatesWish } from './rules/papers/certificates.js';
+import { qualificationWish } from './rules/papers/qualification.js';
+import { limiterNeeded } from './rules/protection/limiter.js';
+import { shieldNeeded } from './rules/protection/shield.js';
+import { burstBelowPs } from './rules/relief/burst-below-ps.js';
+import { reliefGasArea } from './rules/relief/gas-area.js';
+import { gasLimitNeeded } from './rules/relief/gas-limit.js';
+import { gaugeRange } from './rules/relief/gauge-range.js';
+import { operatingRatio } from './rules/relief/operating-ratio.js';
+import { runaway } from './rules/relief/runaway.js';
+import { vacuumSupport } from './rules/relief/vacuum-support.js';
+import { ventLineNeeded } from './rules/relief/vent-line.js';
+import { bafflesFit } from './rules/stirring/baffles.js';
+import { bushing } from './rules/stirring/bushing.js';
+import { couplingTemperature } from './rules/stirring/coupling-temperature.js';
+import { couplingTorque } from './rules/stirring/coupling-torque.js';
+import { shaftCriticalSpeed } from './rules/stirring/critical-speed.js';
+import { driveTorque, drivePower } from './rules/stirring/drive-load.js';
+import { shaftLength, stirrerOnShaft, shaftInCoupling } from './rules/stirring/shaft-fits.js';
+import { driveSpeed, couplingSpeed, stirrerSpeed } from './rules/stirring/speed.js';
+import { stirrerFits } from './rules/stirring/stirrer-fits.js';
+import { stirrerInCoil } from './rules/stirring/stirrer-in-coil.js';
+import { stirrerViscosity } from './rules/stirring/viscosity-range.js';
+import { stirrerMaterial } from './rules/stirring/wetted-suits.js';
+import { partPressure } from './rules/strength/part-pressure.js';
+import { partTemperature } from './rules/strength/part-temperature.js';
+import { vacuumProof } from './rules/strength/vacuum.js';
+import { controlLoops } from './rules/supply/control-loops.js';
+import { partOfFamily } from './rules/supply/family.js';
+import { frameBore } from './rules/supply/frame-bore.js';
+import { frameMass } from './rules/supply/frame-mass.js';
+import { frameSets } from './rules/supply/frame-sets.js';
+import { gasInletNeeded } from './rules/supply/gas-inlet.js';
+import { gasKind } from './rules/supply/gas-kind.js';
+import { gasPressure } from './rules/supply/gas-pressure.js';
+import { uptakeRecorded } from './rules/supply/uptake-recorded.js';
+import { hotFill } from './rules/volume/hot-fill.js';
+import { smallestBatch } from './rules/volume/smallest-batch.js';
+import { vesselSize } from './rules/volume/vessel-size.js';
+import { bottomOutletWish } from './rules/wish/bottom-outlet.js';
+import { constructionWish } from './rules/wish/construction.js';
+import { familyWish } from './rules/wish/family.js';
+import { materialWish } from './rules/wish/material.js';
+import { viewInside } from './rules/wish/view-inside.js';
 
-/** Every rule in force, in the order in which results are shown. */
-export const ruleBook: readonly Rule[] = [closureBore];
+/** Every rule in force, in the order in which results of equal urgency are shown. */
+export const ruleBook: readonly Rule[] = [
+  hotFill,
+  smallestBatch,
+  vesselSize,
+  partPressure,
+  partTemperature,
+  vacuumProof,
+  closureBore,
+  coverBore,
+  decompression,
+  endForce,
+  interlock,
+  openingTime,
+  sealBore,
+  corrosion,
+  coverMaterial,
+  noMetal,
+  vesselMaterial,
+  coverLiftCapacity,
+  vesselLiftCapacity,
+  handMass,
+  headroom,
+  quickClosureNeedsLift,
+  liftStroke,
+  tilt,
+  bafflesFit,
+  bushing,
+  couplingTemperature,
+  couplingTorque,
+  shaftCriticalSpeed,
+  driveTorque,
+  drivePower,
+  shaftLength,
+  stirrerOnShaft,
+  shaftInCoupling,
+  driveSpeed,
+  couplingSpeed,
+  stirrerSpeed,
+  stirrerFits,
+  stirrerInCoil,
+  stirrerViscosity,
+  stirrerMaterial,
+  circulatorSpan,
+  coilFits,
+  coldSource,
+  coolingNeeded,
+  fluidSpan,
+  heatSource,
+  heaterFits,
+  heaterTemperature,
+  pumpPressure,
+  heatRemoval,
+  thermalShock,
+  burstBelowPs,
+  reliefGasArea,
+  gasLimitNeeded,
+  gaugeRange,
+  operatingRatio,
+  runaway,
+  vacuumSupport,
+  ventLineNeeded,
+  staticCharge,
+  hotSurface,
+  areaMarking,
+  limiterNeeded,
+  shieldNeeded,
+  bottomValveFits,
+  coverPorts,
+  thermowellReach,
+  samplingWish,
+  dosingWish,
+  condenserWish,
+  basketWish,
+  probeWish,
+  controlLoops,
+  partOfFamily,
+  frameBore,
+  frameMass,
+  frameSets,
+  gasInletNeeded,
+  gasKind,
+  gasPressure,
+  uptakeRecorded,
+  bottomOutletWish,
+  constructionWish,
+  familyWish,
+  materialWish,
+  viewInside,
+  certificatesWish,
+  qualificationWish,
+  coilHazards,
+  fluidGroupOfVapour,
+  glassUnderGas,
+  inertingCaution,
+  oxygenService,
+  toxicGas,
+];

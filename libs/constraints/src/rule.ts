@@ -93,16 +93,21 @@ export interface JudgementRule<
 type AttributeOfEvery =
   'wetted' | 'rating' | 'electrical' | 'families' | 'portsM' | 'reachM' | 'massKg' | 'name' | 'slot';
 
-/** A judgement of each part by itself, over several slots. */
-export interface PartRule<C extends readonly ConditionName[] = readonly ConditionName[]> extends RuleHead<C> {
+/** A judgement of each part, by itself or beside a few others, over several slots. */
+export interface PartRule<
+  B extends Reads = Reads,
+  C extends readonly ConditionName[] = readonly ConditionName[],
+> extends RuleHead<C> {
   readonly form: 'part';
   readonly unit?: string;
   readonly each: readonly SlotName[];
   readonly reads: readonly AttributeOfEvery[];
+  /** Other parts that it is held against, for instance the vessel. */
+  readonly beside: B;
   judge(
     part: Pick<Item, AttributeOfEvery>,
     conditions: Pick<Conditions, C[number]>,
-    proof?: Proof,
+    context: { readonly beside: Parts<B>; readonly proof?: Proof | undefined },
   ): Judgement | undefined;
   readonly met: string;
 }
@@ -147,9 +152,9 @@ export const judgement = <const R extends Reads, const C extends readonly Condit
   declaration: Omit<JudgementRule<R, C>, 'form'>,
 ): JudgementRule<R, C> => ({ form: 'judgement', ...declaration });
 
-export const partRule = <const C extends readonly ConditionName[]>(
-  declaration: Omit<PartRule<C>, 'form'>,
-): PartRule<C> => ({
+export const partRule = <const B extends Reads, const C extends readonly ConditionName[]>(
+  declaration: Omit<PartRule<B, C>, 'form'>,
+): PartRule<B, C> => ({
   form: 'part',
   ...declaration,
 });

@@ -105,12 +105,12 @@ const tabulatePart = (
 ): ConstraintSpec[] => {
   const conditions = pickConditions(at.conditions, rule.conditions);
   return rule.each.map((slot) => {
-    const scope = scopeOf({ [slot]: [...rule.reads, 'slot'] }, at.locate);
+    const beside = scopeOf(rule.beside, at.locate).filter((s) => s.slot !== slot);
+    const scope = [...scopeOf({ [slot]: [...rule.reads, 'slot'] }, at.locate), ...beside];
     return tableOf(`${rule.id} ${slot} ${at.suffix}`, scope, (parts) => {
       const part = parts[slot];
-      return (
-        part === null || part === undefined || rule.judge(part, conditions as never)?.status !== 'not met'
-      );
+      if (part === null || part === undefined) return true;
+      return rule.judge(part, conditions as never, { beside: parts as never })?.status !== 'not met';
     });
   });
 };

@@ -201,3 +201,4 @@ export { ventThrust } from './relief/vent-thrust.js';
 export { viscosityCorrection } from './relief/viscosity-correction.js';
 export { worstInflow } from './relief/worst-inflow.js';
 export { reliefCalculations } from './relief/relief-calculations.js';
+export { discCoefficient } from './relief/relief-fields.js';

@@ -1,3 +1,4 @@
+import { type Item, slotPath } from '@flangewise/model';
 import type { BillLine } from './bill-of-materials.js';
 import days from './delivery-days.json' with { type: 'json' };
 
@@ -57,3 +58,7 @@ export const deliveryOf = (lines: readonly BillLine[]): Delivery => {
   const total = chain.reduce((sum, step) => sum + step.days, 0);
   return { chain, days: total, weeks: Math.ceil(total / days.daysPerWeek) };
 };
+
+/** Working days of the chain for parts that stand in no bill yet: what a search ranks by. */
+export const deliveryDaysOf = (items: readonly Item[]): number =>
+  deliveryOf(items.map((item) => ({ item, slots: [slotPath(item.slot)], quantity: 1 }))).days;

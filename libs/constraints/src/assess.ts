@@ -1,0 +1,119 @@
+import {
+  type Assessment,
+  frameSlots,
+  type LeastMargin,
+  type RuleResult,
+  setSlots,
+  slotPath,
+  type Status,
+  statusRank,
+  type System,
+} from '@flangewise/model';
+import { assessRule, type SetView, statusOf } from './assess-rule.js';
+import { chosenIn } from './chosen.js';
+import { conformityOf } from './conformity.js';
+import { conditionsOf } from './conditions-of.js';
+import { openPointsOf } from './open-points.js';
+import type { Range } from './range.js';
+import type { Rule } from './rule.js';
+import { ruleRevision } from './rule-revision.js';
+
+export const generalCaution =
+  'This assessment supports, and does not replace, the work of a qualified pressure-equipment engineer, the notified body and local rules.';
+
+const undecidedSlots = (system: System): string[] => [
+  ...frameSlots.filter((slot) => system.frame[slot] === undefined).map((slot) => slotPath(slot)),
+  ...system.sets.flatMap((set, index) =>
+    setSlots.filter((slot) => set.choices[slot] === undefined).map((slot) => slotPath(slot, index)),
+  ),
+];
+
+/** The tightest check that could be decided: what would fail first. */
+export const leastMarginOf = (results: readonly RuleResult[]): LeastMargin | null => {
+  const decided = results.filter((r) => r.kind === 'hard' && r.utilisation !== undefined);
+  const tightest = decided.reduce<RuleResult | undefined>(
+    (worst, next) =>
+      (next.utilisation ?? 0) > (worst?.utilisation ?? Number.NEGATIVE_INFINITY) ? next : worst,
+    undefined,
+  );
+  if (tightest?.utilisation === undefined) return null;
+  return {
+    value: Number((1 - tightest.utilisation).toPrecision(12)),
+    rule: tightest.rule,
+    title: tightest.title,
+  };
+};
+
+/** Worst first, then the tightest. */
+const byUrgency = (a: RuleResult, b: RuleResult): number =>
+  statusRank[a.status] - statusRank[b.status] || (b.utilisation ?? -1) - (a.utilisation ?? -1);
+
+const isSoft = (result: RuleResult): boolean => result.kind !== 'hard';
+
+const blockingOf = (
+  results: readonly RuleResult[],
+  system: System,
+  undecided: readonly string[],
+): string[] => {
+  const hard = results.filter((r) => !isSoft(r));
+  const unreleased = system.specials.filter((s) => s.releasedBy === undefined);
+  return [
+    ...hard.filter((r) => r.status === 'not met').map((r) => `${r.title}: not met`),
+    ...hard.filter((r) => r.status === 'not decidable').map((r) => `${r.title}: not decidable`),
+    ...hard
+      .filter((r) => r.status === 'outside standard range')
+      .map((r) => `${r.title}: a special, to be released`),
+    ...unreleased.map((s) => `special vessel of set ${String(s.set + 1)}: to be released`),
+    ...(undecided.length === 0 ? [] : [`${String(undecided.length)} slots not chosen yet`]),
+  ];
+};
+
+export interface AssessOptions {
+  /** Also the steps of every calculation; slower. */
+  readonly withEvidence?: boolean;
+}
+
+/** Every rule on one system: what it demands, what the parts give, what is left, and what nobody has said yet. */
+export const assess = (
+  system: System,
+  bench: { readonly range: Range; readonly rules: readonly Rule[] },
+  options: AssessOptions = {},
+): Assessment => {
+  const all = system.sets.map((set, index) => ({
+    set: index,
+    count: set.count,
+    chosen: chosenIn(system, index, bench.range.items),
+  }));
+  const conditions = system.sets.map((_, index) => conditionsOf(system, index));
+  const results = all
+    .flatMap(({ set, chosen }) => {
+      const own = conditions[set];
+      if (own === undefined) return [];
+      const view: SetView = {
+        set,
+        chosen,
+        conditions: own,
+        all,
+        withEvidence: options.withEvidence ?? false,
+      };
+      return bench.rules.flatMap((rule) => assessRule(rule, view));
+    })
+    .sort(byUrgency);
+  const undecided = undecidedSlots(system);
+  const blocking = blockingOf(results, system, undecided);
+  const hardStatus: Status = statusOf(results.filter((r) => !isSoft(r)));
+  const cautions = results.filter((r) => isSoft(r) && r.status === 'met with caution').map((r) => r.text);
+  return {
+    catalogueRevision: bench.range.revision,
+    ruleRevision,
+    status: hardStatus === 'met' && cautions.length > 0 ? 'met with caution' : hardStatus,
+    leastMargin: leastMarginOf(results),
+    results,
+    openPoints: [...openPointsOf(system, conditions, results)],
+    cautions: [...new Set([...cautions, generalCaution])],
+    conformity: [...conformityOf(system, conditions, all)],
+    undecided,
+    releasable: blocking.length === 0,
+    blocking,
+  };
+};

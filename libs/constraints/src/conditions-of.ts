@@ -1,0 +1,178 @@
+import type { Inquiry, System } from '@flangewise/model';
+import { absoluteToGauge } from '@flangewise/quantities';
+import { requiredMarking } from './required-marking.js';
+import type { ConditionMedium, Conditions } from './conditions.js';
+import { densityAt, heatCapacityAt, mainLiquid, usualFillTemperatureK, vapourPressureAt } from './liquid.js';
+import { readMedium } from './read-media.js';
+
+/** Largest hot fill by default (common practice of this maker); foaming media get more room. */
+const usualFillLimit = 0.85;
+const foamingFillLimit = 0.6;
+const usualServiceFactor = 1.25;
+
+/** Kinds of process that give heat unless somebody says otherwise. */
+const exothermicKinds: readonly string[] = [
+  'hydrogenation',
+  'polymerisation',
+  'oxidation',
+  'chlorination',
+  'carbonylation',
+];
+
+type Draft = { -readonly [K in keyof Conditions]: Conditions[K] | undefined };
+
+/** Leaves out what nobody said. */
+const settled = (draft: Draft): Conditions =>
+  Object.fromEntries(
+    Object.entries(draft).filter(([, value]) => value !== undefined),
+  ) as unknown as Conditions;
+
+interface Liquid {
+  readonly hotVolumeM3: number | undefined;
+  readonly vapourPaAbs: number | undefined;
+  readonly densityKgPerM3: number | undefined;
+  readonly heatCapacityJPerKgK: number | undefined;
+}
+
+const liquidAt = (
+  media: readonly ConditionMedium[],
+  fillK: number,
+  temperatureK: number | undefined,
+  batchM3: number | undefined,
+): Liquid => {
+  const liquid = mainLiquid(media);
+  if (liquid === undefined) {
+    return {
+      hotVolumeM3: undefined,
+      vapourPaAbs: undefined,
+      densityKgPerM3: undefined,
+      heatCapacityJPerKgK: undefined,
+    };
+  }
+  const cold = densityAt(liquid, fillK);
+  const hot = temperatureK === undefined ? undefined : densityAt(liquid, temperatureK);
+  return {
+    hotVolumeM3:
+      batchM3 === undefined || cold === undefined || hot === undefined
+        ? undefined
+        : batchM3 * Math.max(1, cold / hot),
+    vapourPaAbs: temperatureK === undefined ? undefined : vapourPressureAt(liquid, temperatureK),
+    densityKgPerM3: cold,
+    heatCapacityJPerKgK: heatCapacityAt(liquid, fillK),
+  };
+};
+
+/** Total pressure: as stated, with the vapour on top where the gas alone was meant; at least the liquid's own. */
+const totalPressure = (
+  statedPaGauge: number | undefined,
+  means: string | undefined,
+  vapourPaAbs: number | undefined,
+) => {
+  if (statedPaGauge === undefined)
+    return vapourPaAbs === undefined ? undefined : Math.max(0, absoluteToGauge(vapourPaAbs));
+  if (vapourPaAbs === undefined) return statedPaGauge;
+  if (means === 'partial pressure of the gas') return statedPaGauge + vapourPaAbs;
+  return Math.max(statedPaGauge, absoluteToGauge(vapourPaAbs));
+};
+
+const peakHeat = (process: Inquiry['process']): number | undefined =>
+  process.peakUptake === undefined || process.heatOfReaction === undefined
+    ? undefined
+    : Math.max(0, -process.heatOfReaction) * process.peakUptake;
+
+const isExothermic = (process: Inquiry['process']): boolean | undefined => {
+  if (process.exothermic !== undefined) return process.exothermic;
+  if (process.heatOfReaction !== undefined) return process.heatOfReaction < 0;
+  return process.kind !== undefined && exothermicKinds.includes(process.kind) ? true : undefined;
+};
+
+const highest = (values: readonly (number | undefined)[]): number | undefined => {
+  const said = values.filter((v) => v !== undefined);
+  return said.length === 0 ? undefined : Math.max(...said);
+};
+
+const lowest = (values: readonly (number | undefined)[]): number | undefined => {
+  const said = values.filter((v) => v !== undefined);
+  return said.length === 0 ? undefined : Math.min(...said);
+};
+
+/** What set number `index` has to stand, from what the inquiry says of it and of all sets. */
+export const conditionsOf = (system: Pick<System, 'inquiry' | 'settings'>, index: number): Conditions => {
+  const { inquiry, settings } = system;
+  const { process, site, requirements } = inquiry;
+  const set = inquiry.sets[index] ?? inquiry.sets[0];
+  const media = process.media.map(readMedium);
+  const gases = media.filter((m) => m.role === 'gas' || m.role === 'inert gas').map((m) => m.name);
+  const pressure = set?.pressure ?? process.pressure;
+  const temperature = { ...process.temperature, ...set?.temperature };
+  const batchVolumeM3 = set?.batchVolume ?? (set?.vesselVolume === undefined ? set?.statedVolume : undefined);
+  const liquid = liquidAt(
+    media,
+    temperature.lowest ?? usualFillTemperatureK,
+    temperature.highest,
+    batchVolumeM3,
+  );
+  const marking = requiredMarking(site.zone, media, site.zoneGas);
+  return settled({
+    media,
+    gases,
+    processKind: process.kind,
+    pressureMinPaGauge: pressure?.lowest,
+    pressureUsualPaGauge: pressure?.usual,
+    pressureMaxPaGauge: totalPressure(pressure?.highest, process.pressureMeans, liquid.vapourPaAbs),
+    vacuum: process.vacuum,
+    temperatureMinK: temperature.lowest,
+    temperatureUsualK: temperature.usual,
+    temperatureMaxK: temperature.highest,
+    batchVolumeM3,
+    hotVolumeM3: liquid.hotVolumeM3,
+    vesselVolumeM3: set?.vesselVolume,
+    fillLimit: settings.fillLimit ?? (process.foaming === true ? foamingFillLimit : usualFillLimit),
+    viscosityMinPaS: lowest([process.viscosity?.start, process.viscosity?.end]),
+    viscosityMaxPaS: highest([process.viscosity?.start, process.viscosity?.end]),
+    densityKgPerM3: process.density ?? liquid.densityKgPerM3,
+    heatCapacityJPerKgK: liquid.heatCapacityJPerKgK,
+    speedMinPerS: process.stirringSpeed?.lowest,
+    speedMaxPerS: process.stirringSpeed?.highest ?? process.stirringSpeed?.usual,
+    serviceFactor: settings.serviceFactor ?? usualServiceFactor,
+    exothermic: isExothermic(process),
+    selfReactive: process.selfReactive,
+    calorimetry: process.calorimetry,
+    peakHeatW: peakHeat(process),
+    heatUpTimeS: process.heatUpTime,
+    supplyPressurePaGauge: process.supplyPressure,
+    regulatorKv: process.regulatorKv,
+    zone: site.zone,
+    marking,
+    ceilingHeightM: site.ceilingHeight,
+    coolingWater: site.coolingWater,
+    country: site.country,
+    construction: set?.construction,
+    material: set?.material,
+    families: requirements.families,
+    noMetalContact: requirements.noMetalContact,
+    seeInside: requirements.seeInside,
+    bottomOutlet: requirements.bottomOutlet,
+    openingsPerDay: requirements.openingsPerDay,
+    uptakeRecorded: requirements.uptakeRecorded,
+    inerting: requirements.inerting,
+    tilt: requirements.tilt,
+    sampling: requirements.sampling,
+    dosingAgainstPressure: requirements.dosingAgainstPressure,
+    refluxCondenser: requirements.refluxCondenser,
+    catalystBasket: requirements.catalystBasket,
+    processProbes: requirements.processProbes,
+    impeller: requirements.impeller,
+    materialCertificates: requirements.materialCertificates,
+    qualificationPapers: requirements.qualificationPapers,
+    setsOnFrame: inquiry.sets.length,
+    vesselsAtOnce:
+      inquiry.arrangement === 'alternate'
+        ? Math.max(...inquiry.sets.map((s) => s.count))
+        : inquiry.sets.reduce((n, s) => n + s.count, 0),
+    arrangement: inquiry.arrangement,
+    otherSetsPressureMaxPaGauge: highest(
+      inquiry.sets.filter((_, k) => k !== index).map((s) => s.pressure?.highest),
+    ),
+  });
+};

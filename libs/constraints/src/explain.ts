@@ -1,0 +1,238 @@
+import type { Change, ExplainAnswer, Item, Statement, System } from '@flangewise/model';
+import { slotPath } from '@flangewise/model';
+import { assessRule } from './assess-rule.js';
+import { type Bench, compileFor } from './bench.js';
+import { cheapest, type Filled, isPossible } from './cheapest.js';
+import { choiceAt, optionAt } from './choices.js';
+import { chosenIn } from './chosen.js';
+import { conditionsOf } from './conditions-of.js';
+import { furthest } from './furthest.js';
+import { minimalConflict } from './minimal-conflict.js';
+import { ruleRevision } from './rule-revision.js';
+import { ruleIdOf } from './tabulate.js';
+import { type ChoiceStatement, inquiryStatements, shownLimit, type SystemStatement } from './statements.js';
+import type { SlotVariable } from './variable.js';
+
+const withoutChoice = (system: System, variable: SlotVariable): System => {
+  if (variable.set === undefined)
+    return { ...system, frame: { ...system.frame, [variable.slot]: undefined } };
+  return {
+    ...system,
+    sets: system.sets.map((set, k) =>
+      k === variable.set ? { ...set, choices: { ...set.choices, [variable.slot]: undefined } } : set,
+    ),
+  };
+};
+
+const withoutChoices = (system: System): System => ({
+  ...system,
+  frame: {},
+  sets: system.sets.map((set) => ({ ...set, choices: {} })),
+});
+
+const choiceStatements = (system: System, bench: Bench): readonly ChoiceStatement[] =>
+  compileFor(system, bench).variables.flatMap((variable) => {
+    const chosen = choiceAt(system, variable);
+    if (chosen === undefined) return [];
+    const name = chosen === null ? `no ${variable.slot}` : (bench.range.items.get(chosen)?.name ?? chosen);
+    return [
+      {
+        kind: 'choice',
+        path: slotPath(variable.slot, variable.set),
+        value: chosen,
+        text: name,
+        without: (s: System) => withoutChoice(s, variable),
+      } satisfies ChoiceStatement,
+    ];
+  });
+
+const allBut = (system: System, all: readonly SystemStatement[], kept: readonly SystemStatement[]): System =>
+  all.filter((s) => !kept.includes(s)).reduce((reduced, s) => s.without(reduced), system);
+
+/** What somebody said and chose, with its statements and a way to ask whether some of them hold together. */
+interface Question {
+  readonly system: System;
+  readonly statements: readonly SystemStatement[];
+  readonly bench: Bench;
+  readonly holds: (kept: readonly SystemStatement[]) => boolean;
+}
+
+const questionOf = (system: System, bench: Bench): Question => {
+  const statements = [...inquiryStatements(system), ...choiceStatements(system, bench)];
+  return {
+    system,
+    statements,
+    bench,
+    holds: (kept) => isPossible(allBut(system, statements, kept), bench),
+  };
+};
+
+/** The rules that keep these statements apart: those whose constraints stand in the engine's own conflict. */
+const rulesBetween = (question: Question, conflict: readonly SystemStatement[]) => {
+  const reduced = allBut(question.system, question.statements, conflict);
+  const { engine, variables } = compileFor(reduced, question.bench);
+  const choices = variables.flatMap((variable, index) => {
+    const chosen = choiceAt(reduced, variable);
+    const value = chosen === undefined ? -1 : variable.options.findIndex((o) => (o?.id ?? null) === chosen);
+    return value < 0 ? [] : [{ variable: index, value }];
+  });
+  const answer = engine.explain({ choices });
+  const found = answer.status === 'proved' ? answer.value : answer.known;
+  if (found === null || found.kind === 'consistent') return [];
+  const ids = found.kind === 'conflict' ? (found.conflicts[0]?.constraints ?? []) : found.constraints;
+  const rules = [...new Set(ids.map(ruleIdOf))].flatMap((id) =>
+    question.bench.rules.filter((r) => r.id === id),
+  );
+  const conditions = conditionsOf(reduced, 0);
+  const chosen = chosenIn(reduced, 0, question.bench.range.items);
+  return rules.map((rule) => {
+    const results = assessRule(rule, {
+      set: 0,
+      chosen,
+      conditions,
+      all: [{ set: 0, chosen, count: 1 }],
+      withEvidence: false,
+    });
+    const failing = results.find((r) => r.status === 'not met');
+    return { id: rule.id, title: rule.title, text: failing?.text ?? `${rule.title}.` };
+  });
+};
+
+const statementOf = (statement: SystemStatement): Statement => ({
+  kind: statement.kind,
+  path: statement.path,
+  value: statement.value ?? 'none',
+  text: statement.text,
+});
+
+const vesselNames = (filled: Filled): string =>
+  filled.variables
+    .flatMap((variable, index) =>
+      variable.slot === 'vessel' ? [optionAt(variable, filled.solution[index] ?? 0)?.name ?? ''] : [],
+    )
+    .join(' and ');
+
+const difference = (filled: Filled, now: Filled | undefined): { priceDifference?: string } =>
+  now === undefined || filled.cost === undefined || now.cost === undefined
+    ? {}
+    : { priceDifference: `${String(filled.cost - now.cost)}.00` };
+
+const repairNumber = (
+  question: Question,
+  statement: Extract<SystemStatement, { kind: 'inquiry' }>,
+): Change | undefined => {
+  const { number, with: change } = statement;
+  if (number === undefined || change === undefined) return undefined;
+  const limit = furthest(number.si, number.easier, (si) =>
+    isPossible(change(question.system, si), question.bench),
+  );
+  if (limit === undefined) return undefined;
+  const to = shownLimit(limit, number);
+  const bound = number.easier === 'lower' ? 'at most' : 'at least';
+  const filled = cheapest(change(question.system, limit), question.bench);
+  return {
+    text: `${statement.text} changed to ${bound} ${to}${filled === undefined ? '' : `: ${vesselNames(filled)}`}`,
+    changes: [{ path: statement.path, from: statement.value, to }],
+  };
+};
+
+const repairWish = (question: Question, statement: SystemStatement): Change | undefined => {
+  const filled = cheapest(statement.without(question.system), question.bench);
+  if (filled === undefined) return undefined;
+  if (statement.kind === 'inquiry') {
+    return {
+      text: `without “${statement.text}”: ${vesselNames(filled)}`,
+      changes: [{ path: statement.path, from: statement.value, to: 'left open' }],
+    };
+  }
+  const index = filled.variables.findIndex((v) => slotPath(v.slot, v.set) === statement.path);
+  const variable = filled.variables[index];
+  const to: Item | null = variable === undefined ? null : optionAt(variable, filled.solution[index] ?? 0);
+  return {
+    text: `${to?.name ?? 'none'} instead of ${statement.text}`,
+    changes: [{ path: statement.path, from: statement.value ?? 'none', to: to?.id ?? 'none' }],
+    ...difference(filled, undefined),
+  };
+};
+
+const repairsOf = (question: Question, conflict: readonly SystemStatement[]): readonly Change[] =>
+  conflict.flatMap((statement) => {
+    const byNumber = statement.kind === 'inquiry' ? repairNumber(question, statement) : undefined;
+    const change = byNumber ?? repairWish(question, statement);
+    return change === undefined ? [] : [change];
+  });
+
+const sentence = (conflict: readonly SystemStatement[]): string =>
+  conflict.length === 1
+    ? `“${conflict[0]?.text ?? ''}” alone leaves nothing of this range.`
+    : `${conflict.map((s) => `“${s.text}”`).join(' and ')} exclude each other; without any one of them there is a way.`;
+
+export interface ExplainOptions {
+  /** At most this many conflicts. */
+  readonly most?: number;
+}
+
+/** Further conflicts that share no member with those found: the statements of each are set aside in turn. */
+const conflictsOf = (question: Question, most: number): readonly (readonly SystemStatement[])[] => {
+  const found: (readonly SystemStatement[])[] = [];
+  let left = question.statements;
+  while (found.length < most) {
+    const conflict = minimalConflict(left, question.holds);
+    if (conflict === undefined || conflict.length === 0) break;
+    found.push(conflict);
+    left = left.filter((s) => !conflict.includes(s));
+  }
+  return found;
+};
+
+/** Minimal conflicts among what was said and chosen, and the smallest changes that mend them. */
+export const explain = (system: System, bench: Bench, options: ExplainOptions = {}): ExplainAnswer => {
+  const head = { catalogueRevision: bench.range.revision, ruleRevision };
+  const question = questionOf(system, bench);
+  if (question.holds(question.statements))
+    return { ...head, result: 'consistent', conflicts: [], repairs: [] };
+  if (!question.holds([])) {
+    const rules = rulesBetween({ ...question, system: withoutChoices(system) }, []);
+    return {
+      ...head,
+      result: 'background inconsistent',
+      conflicts: [{ statements: [], rules, text: 'The range and its rules admit no system at all.' }],
+      repairs: [],
+    };
+  }
+  const conflicts = conflictsOf(question, options.most ?? 3);
+  const only = conflicts.length === 1 ? conflicts[0] : undefined;
+  return {
+    ...head,
+    result: 'conflict',
+    conflicts: conflicts.map((conflict) => ({
+      statements: conflict.map(statementOf),
+      rules: rulesBetween(question, conflict),
+      text: sentence(conflict),
+    })),
+    repairs: [...(only === undefined ? repairTogether(question, conflicts) : repairsOf(question, only))],
+  };
+};
+
+/** Several independent conflicts: one statement of each has to give way; the first that works of each is tried. */
+const repairTogether = (
+  question: Question,
+  conflicts: readonly (readonly SystemStatement[])[],
+): readonly Change[] => {
+  const options = conflicts.reduce<readonly (readonly SystemStatement[])[]>(
+    (sets, conflict) => sets.flatMap((set) => conflict.map((member) => [...set, member])),
+    [[]],
+  );
+  const changes: Change[] = [];
+  for (const dropped of options.slice(0, 24)) {
+    const relaxed = dropped.reduce((s, statement) => statement.without(s), question.system);
+    const filled = cheapest(relaxed, question.bench);
+    if (filled === undefined) continue;
+    changes.push({
+      text: `without ${dropped.map((s) => `“${s.text}”`).join(' and ')}: ${vesselNames(filled)}`,
+      changes: dropped.map((s) => ({ path: s.path, from: s.value ?? 'none', to: 'left open' })),
+    });
+    if (changes.length >= 5) break;
+  }
+  return changes;
+};

@@ -1,0 +1,37 @@
+const halvings = 14;
+/** Where to begin the search for a number that has to grow: this many doublings are tried. */
+const doublings = 8;
+
+const firstHolding = (
+  from: number,
+  easier: 'lower' | 'higher',
+  holds: (value: number) => boolean,
+): { readonly failing: number; readonly holding: number } | undefined => {
+  if (easier === 'lower') return holds(from * 1e-3) ? { failing: from, holding: from * 1e-3 } : undefined;
+  let failing = from;
+  for (let k = 0, next = from * 2; k < doublings; k++, next *= 2) {
+    if (holds(next)) return { failing, holding: next };
+    failing = next;
+  }
+  return undefined;
+};
+
+/**
+ * How far a number has to move until it holds: the largest that holds below `from` (`lower`), or the smallest above
+ * it (`higher`). Undefined when nothing in reach holds. `holds` is monotone: easier stays easier.
+ */
+export const furthest = (
+  from: number,
+  easier: 'lower' | 'higher',
+  holds: (value: number) => boolean,
+): number | undefined => {
+  const first = firstHolding(from, easier, holds);
+  if (first === undefined) return undefined;
+  let { failing, holding } = first;
+  for (let k = 0; k < halvings; k++) {
+    const middle = (failing + holding) / 2;
+    if (holds(middle)) holding = middle;
+    else failing = middle;
+  }
+  return holding;
+};

@@ -1,0 +1,52 @@
+import { known, notApplicable } from '../../figure.js';
+import { sumRule } from '../../rule.js';
+import { commonPractice } from '../../source.js';
+
+const coverParts = [
+  'cover',
+  'stirrer',
+  'shaft',
+  'coupling',
+  'relief',
+  'pressureGauge',
+  'temperatureProbe',
+  'coil',
+  'drive',
+] as const;
+
+export const coverLiftCapacity = sumRule({
+  id: 'lifting.cover-capacity',
+  title: 'Lift carries the cover with all that hangs on it',
+  group: 'lifting',
+  kind: 'hard',
+  unit: 'kg',
+  utilisation: 'ratio',
+  over: 'every set',
+  terms: coverParts,
+  conditions: [],
+  term: (part) => part.massKg,
+  limitOf: { lift: ['moves', 'capacityKg'] },
+  limit: ({ lift }) => (lift?.moves === 'cover' ? known(lift.capacityKg) : notApplicable),
+  say: ({ demand, limit, parts }) =>
+    `Cover, drive and internals weigh ${demand}; ${parts.lift?.name ?? 'the lift'} carries ${limit}.`,
+  source: [commonPractice('handled mass of the cover side')],
+});
+
+export const vesselLiftCapacity = sumRule({
+  id: 'lifting.vessel-capacity',
+  title: 'Lift carries the full vessel',
+  group: 'lifting',
+  kind: 'hard',
+  unit: 'kg',
+  utilisation: 'ratio',
+  over: 'every set',
+  terms: ['vessel', 'heater', 'bottomValve'],
+  conditions: ['batchVolumeM3', 'densityKgPerM3'],
+  term: (part) => part.massKg,
+  constant: ({ batchVolumeM3, densityKgPerM3 }) => (batchVolumeM3 ?? 0) * (densityKgPerM3 ?? 1000),
+  limitOf: { lift: ['moves', 'capacityKg'] },
+  limit: ({ lift }) => (lift?.moves === 'vessel' ? known(lift.capacityKg) : notApplicable),
+  say: ({ demand, limit, parts }) =>
+    `The vessel with its batch weighs ${demand}; ${parts.lift?.name ?? 'the lift'} carries ${limit}.`,
+  source: [commonPractice('handled mass of the vessel side')],
+});

@@ -1,0 +1,32 @@
+import { known, notApplicable, reckon } from '../../figure.js';
+import { handledMass, leastHandledMassKg } from '@flangewise/engineering';
+import { comparison } from '../../rule.js';
+import { published } from '../../source.js';
+
+/** Off and on again, where nobody said how often. */
+const usualLiftsPerDay = 2;
+
+export const handMass = comparison({
+  id: 'lifting.hand-mass',
+  title: 'What is lifted by hand is light enough',
+  group: 'lifting',
+  kind: 'hard',
+  unit: 'kg',
+  utilisation: 'ratio',
+  demandOf: { vessel: ['massKg'], cover: ['massKg'] },
+  limitOf: { lift: ['capacityKg'] },
+  conditions: ['openingsPerDay'],
+  demand: ({ vessel, cover }) => known(Math.min(vessel.massKg, cover.massKg)),
+  limit: ({ lift }, { openingsPerDay }, proof) => {
+    if (lift !== null) return notApplicable;
+    const outcome = reckon(
+      handledMass,
+      { massKg: leastHandledMassKg, liftsPerDay: Math.max(usualLiftsPerDay, (openingsPerDay ?? 1) * 2) },
+      proof,
+    );
+    return outcome.ok ? known(outcome.value.recommendedLimitKg) : notApplicable;
+  },
+  say: ({ demand, limit, parts }) =>
+    `Without a lift, ${demand} (the lighter of ${parts.vessel.name} and ${parts.cover.name}) are lifted by hand; ${limit} is recommended for one person.`,
+  source: [published('ISO 11228-1:2021')],
+});

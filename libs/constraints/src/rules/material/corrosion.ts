@@ -1,0 +1,78 @@
+import { compatibilityOf } from '@flangewise/engineering';
+import { setSlots } from '@flangewise/model';
+import type { ConditionMedium } from '../../conditions.js';
+import { caution, type Judgement, met, notDecidable, notMet } from '../../figure.js';
+import { partRule } from '../../rule.js';
+import { published } from '../../source.js';
+
+/** Media that corrode; catalysts and inert gases do not decide. */
+const isCorrosive = (medium: ConditionMedium): boolean =>
+  medium.role !== 'catalyst' && medium.role !== 'inert gas';
+
+const ambientK = 293.15;
+
+interface Finding {
+  readonly verdict: 'suitable' | 'caution' | 'forbidden' | 'unknown';
+  readonly text: string;
+  readonly missing?: string;
+}
+
+const findingOf = (
+  material: string,
+  medium: ConditionMedium,
+  at: { temperatureK: number; pressureBar: number | undefined; moist: boolean | undefined },
+): Finding => {
+  const outcome = compatibilityOf({
+    material,
+    medium: medium.name,
+    temperatureK: at.temperatureK,
+    ...(medium.massFraction === undefined ? {} : { massPercent: medium.massFraction * 100 }),
+    ...(at.pressureBar === undefined ? {} : { pressureBar: at.pressureBar }),
+    ...(medium.dry === undefined ? {} : { dry: medium.dry }),
+    ...(at.moist === undefined ? {} : { moist: at.moist }),
+  });
+  const pair = `${material} in ${medium.name}`;
+  if (!outcome.ok) {
+    return {
+      verdict: 'unknown',
+      text: `${pair}: no tested verdict is on file`,
+      missing: `corrosion of ${pair}`,
+    };
+  }
+  const { verdict, reasons, basis } = outcome.value;
+  const unverified = basis === 'from memory, unverified' ? ' (from memory, unverified)' : '';
+  return { verdict, text: `${pair}: ${reasons[0]?.text ?? verdict}${unverified}` };
+};
+
+const rank = { forbidden: 0, caution: 2, unknown: 1, suitable: 3 } as const;
+
+export const corrosion = partRule({
+  id: 'material.corrosion',
+  title: 'Every wetted part stands every medium',
+  group: 'material',
+  kind: 'hard',
+  each: setSlots,
+  reads: ['wetted'],
+  beside: {},
+  conditions: ['media', 'temperatureMaxK', 'pressureMaxPaGauge'],
+  judge: (part, { media, temperatureMaxK, pressureMaxPaGauge }): Judgement | undefined => {
+    const corrosive = media.filter(isCorrosive);
+    if (part.wetted.length === 0 || corrosive.length === 0) return undefined;
+    const at = {
+      temperatureK: temperatureMaxK ?? ambientK,
+      pressureBar: pressureMaxPaGauge === undefined ? undefined : pressureMaxPaGauge / 1e5,
+      moist: undefined,
+    };
+    const findings = part.wetted.flatMap((material) =>
+      corrosive.map((medium) => findingOf(material, medium, at)),
+    );
+    const [worst] = [...findings].sort((a, b) => rank[a.verdict] - rank[b.verdict]);
+    if (worst === undefined) return undefined;
+    const text = `${part.name}: ${worst.text}.`;
+    if (worst.verdict === 'forbidden') return notMet(text);
+    if (worst.verdict === 'unknown') return notDecidable(text, worst.missing ?? 'process.media');
+    return worst.verdict === 'caution' ? caution(text) : met;
+  },
+  met: 'Every wetted part is suitable for every medium at the highest temperature.',
+  source: [published('corrosion rows, each with its own source')],
+});

@@ -1,0 +1,48 @@
+import { materialGrade } from '@flangewise/engineering';
+import { met, notMet } from '../../figure.js';
+import { partRule } from '../../rule.js';
+import { setSlots } from '@flangewise/model';
+import { commonPractice } from '../../source.js';
+
+/** Materials that touch the product and are no metal; whatever the tables of metals do not know is not one. */
+const isMetal = (material: string): boolean =>
+  materialGrade(material) !== undefined && !nonMetals.has(material);
+
+const nonMetals = new Set([
+  'borosilicate glass 3.3',
+  'PTFE',
+  'PFA',
+  'PEEK',
+  'graphite',
+  'FKM',
+  'FFKM',
+  'EPDM',
+  'silicon carbide',
+  'ceramic',
+]);
+
+export const noMetal = partRule({
+  id: 'material.no-metal',
+  title: 'No metal touches the product',
+  group: 'material',
+  kind: 'hard',
+  each: setSlots,
+  reads: ['wetted'],
+  beside: {},
+  conditions: ['noMetalContact'],
+  judge: (part, { noMetalContact }) => {
+    if (noMetalContact !== true) return undefined;
+    const metals = part.wetted.filter(isMetal);
+    return metals.length === 0
+      ? met
+      : notMet(
+          `${part.name} touches the product with ${metals.join(' and ')}; no metal may (tantalum is one too).`,
+        );
+  },
+  met: 'Vessel, stirrer, coupling, ports, valves, probes and disc: no metal touches the product.',
+  source: [
+    commonPractice(
+      'the whole wetted path counts: vessel, stirrer, coupling, ports, valves, probes, disc, dip tube',
+    ),
+  ],
+});

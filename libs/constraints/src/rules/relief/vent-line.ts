@@ -1,0 +1,43 @@
+import { met, notMet } from '../../figure.js';
+import { judgement } from '../../rule.js';
+import { commonPractice } from '../../source.js';
+import { shownQuantity } from '../../shown-quantity.js';
+
+const toxicGases: readonly string[] = [
+  'chlorine',
+  'hydrogen chloride',
+  'carbon monoxide',
+  'ammonia',
+  'hydrogen sulfide',
+  'phosgene',
+  'sulfur dioxide',
+  'ethylene oxide',
+  'hydrogen fluoride',
+];
+
+export const ventLineNeeded = judgement({
+  id: 'relief.vent-line',
+  title: 'Disc relieves to a safe place',
+  group: 'relief',
+  kind: 'hard',
+  of: { relief: ['areaM2'], ventLine: ['diameterM', 'kind'] },
+  conditions: ['gases', 'media'],
+  judge: ({ relief, ventLine }, { media }) => {
+    if (ventLine === null)
+      return notMet(`${relief.name} would relieve into the room: a vent line to a safe place is needed.`);
+    const discDiameterM = Math.sqrt((4 * relief.areaM2) / Math.PI);
+    if (ventLine.diameterM < discDiameterM) {
+      return notMet(
+        `${ventLine.name} is narrower (${shownQuantity(ventLine.diameterM, 'm', 'down')}) than the disc (${shownQuantity(discDiameterM, 'm', 'up')}).`,
+      );
+    }
+    const toxic = media.find((m) => toxicGases.includes(m.name.toLowerCase()));
+    return toxic !== undefined && ventLine.kind !== 'to scrubber'
+      ? notMet(`${toxic.name} is toxic: the vent line has to lead to a scrubber, not ${ventLine.kind}.`)
+      : met;
+  },
+  met: 'The vent line is at least as wide as the disc and leads to a safe place.',
+  source: [
+    commonPractice('vent line to a safe place, never narrower than the disc; toxic gas through a scrubber'),
+  ],
+});

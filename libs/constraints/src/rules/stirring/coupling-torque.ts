@@ -1,0 +1,51 @@
+import { magnetDerating as deratedTorque } from '@flangewise/engineering';
+import { figureOf, reckon } from '../../figure.js';
+import { comparison } from '../../rule.js';
+import { commonPractice, published } from '../../source.js';
+import { impellerConditions, impellerLoad, impellerReads } from './impeller-load.js';
+
+export const couplingTorque = comparison({
+  id: 'stirring.coupling-torque',
+  title: 'Coupling carries the stirrer torque',
+  group: 'stirring',
+  kind: 'hard',
+  unit: 'N.m',
+  utilisation: 'ratio',
+  demandOf: impellerReads,
+  limitOf: { coupling: ['ratedTorqueNm', 'magnet', 'cooled', 'maxMagnetTemperatureK'] },
+  conditions: [...impellerConditions, 'temperatureMaxK'],
+  demand: (parts, liquid, proof) => impellerLoad('highTorqueNm', parts, { liquid, proof }),
+  limit: ({ coupling }, { temperatureMaxK }, proof) =>
+    figureOf(
+      reckon(
+        deratedTorque,
+        {
+          temperatureCoefficientPercentPerK: -0.11,
+          temperatureRiseK: magnetTemperatureK(coupling, temperatureMaxK) - 293.15,
+        },
+        proof,
+      ),
+      (r) => r.torqueFactor * coupling.ratedTorqueNm,
+    ),
+  say: ({ demand, limit, parts }, { serviceFactor }) =>
+    `${parts.stirrer.name} takes up to ${demand} (service factor ${String(serviceFactor)}); ${parts.coupling.name} carries ${limit} at the highest temperature.`,
+  source: [
+    published('furukawa-2012'),
+    published('rieger-1988'),
+    commonPractice('torque at the highest viscosity and wanted speed with a service factor'),
+  ],
+});
+
+/** A cooled coupling keeps its magnets near this temperature [K]. */
+const cooledMagnetK = 333.15;
+const ambientK = 293.15;
+
+/** Heat that reaches the magnets through lantern and shaft: half the way from ambient to the batch (common practice). */
+export const magnetTemperatureK = (
+  coupling: { readonly cooled: boolean },
+  batchK: number | undefined,
+): number => {
+  const batch = batchK ?? ambientK;
+  const warm = ambientK + (Math.max(batch, ambientK) - ambientK) / 2;
+  return coupling.cooled ? Math.min(warm, cooledMagnetK) : warm;
+};

@@ -1,0 +1,51 @@
+import { setSlots } from '@flangewise/model';
+import { standardEnds } from '@flangewise/catalogue';
+import { type Judgement, met, notMet } from '../../figure.js';
+import { partRule } from '../../rule.js';
+import { commonPractice, published } from '../../source.js';
+import { shownQuantity } from '../../shown-quantity.js';
+
+/** How far past the end of the range a part rated at that end may be made as a special, subject to review. */
+const specialReach = 1.5;
+
+/** The vent line stands behind the disc; its rating is held against the relieving pressure, not against PS. */
+const underPressure = setSlots.filter(
+  (slot) =>
+    slot !== 'ventLine' &&
+    slot !== 'shield' &&
+    slot !== 'heater' &&
+    slot !== 'limiter' &&
+    slot !== 'gasLimit',
+);
+
+export const partPressure = partRule({
+  id: 'strength.part-pressure',
+  title: 'Every part stands the pressure',
+  group: 'strength',
+  kind: 'hard',
+  unit: 'Pa',
+  each: underPressure,
+  reads: ['rating'],
+  beside: {},
+  conditions: ['pressureMaxPaGauge'],
+  judge: (part, { pressureMaxPaGauge: demand }): Judgement | undefined => {
+    if (demand === undefined || part.rating === undefined) return undefined;
+    const limit = part.rating.maxPressurePaGauge;
+    const figures = { demand, limit, utilisation: demand / limit };
+    const shown = `${part.name} is rated ${shownQuantity(limit, 'Pa', 'down')}; ${shownQuantity(demand, 'Pa', 'up')} is asked`;
+    if (demand <= limit) return { ...met, ...figures };
+    const isLast = limit >= standardEnds.maxPressurePaGauge;
+    return isLast && demand <= limit * specialReach
+      ? {
+          ...figures,
+          status: 'outside standard range',
+          text: `${shown}: a special past the end of the range, to be reviewed and released.`,
+        }
+      : { ...figures, ...notMet(`${shown}.`) };
+  },
+  met: 'PS of every part is at or above the highest pressure.',
+  source: [
+    published('2014/68/EU annex I 2.1'),
+    commonPractice('PS of the assembly is the least of its parts'),
+  ],
+});
