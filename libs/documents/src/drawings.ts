@@ -15,3 +15,5 @@ export { sceneToSvg, type SvgOptions } from './drawings/scene-to-svg.js';
 export { sectionOf, type SectionOptions } from './drawings/section.js';
 export { markSvg } from './drawings/svg-annotations.js';
 export { type MarkPiece, statusKeys, statusMarks } from './drawings/status-mark.js';
+export { coverPlanOf } from './drawings/cover-plan.js';
+export { thumbnailSvg, type ThumbnailOptions } from './drawings/thumbnail.js';

@@ -2,6 +2,7 @@ import type { SlotPath } from '@flangewise/model';
 import type { Point } from './contour.js';
 import { type Anchor, numberSlots, placeAnchors, type Side } from './place-anchors.js';
 import type { Scene, SceneSlot } from './scene.js';
+import { spreadLabels } from './spread-labels.js';
 
 /** The sheet that a drawing is put on, in the unit of the output (pixels or points). */
 export interface SheetFrame {
@@ -49,19 +50,16 @@ const columnsOf = (frame: SheetFrame): Columns => {
   }
 };
 
-/** Heights as near as possible to the wanted ones, in the same order, at least `pitch` apart, inside the span. */
-const spread = (wanted: readonly number[], pitch: number, [low, high]: Point): number[] => {
-  const step = Math.min(pitch, (high - low) / Math.max(1, wanted.length - 1));
-  const down: number[] = [];
-  for (const y of wanted) down.push(Math.max(y, (down.at(-1) ?? low - step) + step));
-  const up: number[] = [];
-  for (const y of down.toReversed()) up.push(Math.min(y, (up.at(-1) ?? high + step) - step));
-  return up.toReversed();
+/** Left and right end of the drawing with its dimensions. */
+const reachOf = (scene: Scene): { readonly left: number; readonly right: number } => {
+  const lines = scene.dimensions.flatMap(({ kind, at }) => (kind === 'vertical' ? [at] : []));
+  return { left: Math.min(scene.bounds.left, ...lines), right: Math.max(scene.bounds.right, ...lines) };
 };
 
 const fitted = (scene: Scene, frame: SheetFrame, columns: Columns) => {
   const margin = { x: columns.label + columns.gutter, dimension: scene.dimensions.length > 0 ? 22 : 4 };
-  const { left, top, right, bottom } = scene.bounds;
+  const { top, bottom } = scene.bounds;
+  const { left, right } = reachOf(scene);
   const overhang = Math.max(
     0,
     ...scene.dimensions.map(({ kind, at }) => (kind === 'horizontal' ? at - bottom : 0)),
@@ -86,19 +84,20 @@ export const arrangeSheet = (scene: Scene, frame: SheetFrame): Sheet => {
   const anchors = placeAnchors(scene, 7 / scale);
   const numbers = numberSlots(scene, anchors);
   const toSheet = ([x, y]: Point): Point => [origin[0] + scale * x, origin[1] + scale * y];
+  const reach = reachOf(scene);
   const bySlot = new Map(scene.slots.map((slot) => [slot.path, slot]));
   const place = (side: Side): Callout[] => {
     const own: readonly Anchor[] = anchors.filter((anchor) => anchor.side === side);
     const ends = own.map(({ point }) => toSheet(point));
     const margin = columns.pitch * 0.62;
-    const heights = spread(
+    const heights = spreadLabels(
       ends.map(([, y]) => y),
       columns.pitch,
       [margin, frame.height - margin],
     );
     const outer = side === 'left' ? 8 : frame.width - 8;
     const inner = side === 'left' ? 8 + columns.label : frame.width - 8 - columns.label;
-    const edge = toSheet([side === 'left' ? scene.bounds.left : scene.bounds.right, 0])[0];
+    const edge = toSheet([side === 'left' ? reach.left : reach.right, 0])[0] + (side === 'left' ? -6 : 6);
     return own.flatMap(({ path }, i): Callout[] => {
       const [slot, end, y] = [bySlot.get(path), ends[i], heights[i]];
       if (slot === undefined || end === undefined || y === undefined) return [];

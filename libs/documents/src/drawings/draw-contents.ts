@@ -1,5 +1,6 @@
 import { below, type Contour, flattened, mirrored, polyline, reversed } from './contour.js';
 import { wallLine } from './draw-vessel.js';
+import type { PlacedPort } from './place-fittings.js';
 import type { Shape } from './scene.js';
 import type { SetLayout } from './set-layout.js';
 import { seen, stroke } from './shape.js';
@@ -9,8 +10,29 @@ const inside = (layout: SetLayout): Contour => {
   return [...line, ...reversed(mirrored(line))];
 };
 
-const levelMark = (layout: SetLayout, y: number): Shape[] => {
-  const x = -layout.inner * 0.56;
+/** The place of the level marks with most room to shaft, coil, baffles and what hangs from the ports. */
+const markPlace = (layout: SetLayout, ports: readonly PlacedPort[]): number => {
+  const { inner, shaftRadius, set } = layout;
+  const coil = set.coil === null ? [] : [set.coil.diameter / 2, -set.coil.diameter / 2];
+  const baffle = set.baffles === null ? [] : [inner - set.baffles.width, set.baffles.width - inner];
+  const arms =
+    set.stirrer?.impeller === 'anchor' ? [set.stirrer.diameter * 0.46, -set.stirrer.diameter * 0.46] : [];
+  const taken = [
+    -inner,
+    inner,
+    -shaftRadius,
+    shaftRadius,
+    ...coil,
+    ...baffle,
+    ...arms,
+    ...ports.map((port) => port.x),
+  ];
+  const room = (x: number): number => Math.min(...taken.map((other) => Math.abs(other - x)));
+  const places = Array.from({ length: 37 }, (_, i) => (i / 20 - 0.9) * inner);
+  return places.toSorted((a, b) => room(b) - room(a))[0] ?? -inner / 2;
+};
+
+const levelMark = (layout: SetLayout, x: number, y: number): Shape[] => {
   const u = layout.detail;
   return [
     seen(polyline([x - 4.2 * u, y - 7 * u], [x + 4.2 * u, y - 7 * u], [x, y]), 'part', 'level'),
@@ -44,9 +66,10 @@ export const drawContents = (layout: SetLayout): Shape[] => {
 };
 
 /** The level lines with their marks; drawn over the internals. */
-export const drawLevels = (layout: SetLayout): Shape[] => {
+export const drawLevels = (layout: SetLayout, ports: readonly PlacedPort[]): Shape[] => {
   const { levels } = layout.set;
   if (levels === null) return [];
+  const x = markPlace(layout, ports);
   const shown = [
     { height: levels.cold, line: 'level' as const },
     ...(Math.abs(levels.hot - levels.cold) < 0.002 * layout.depth
@@ -56,6 +79,6 @@ export const drawLevels = (layout: SetLayout): Shape[] => {
   return shown.flatMap(({ height, line }) => {
     const y = layout.depth - Math.min(layout.depth, Math.max(0, height));
     const half = halfWidth(layout, y);
-    return half === 0 ? [] : [stroke(line, polyline([-half, y], [half, y])), ...levelMark(layout, y)];
+    return half === 0 ? [] : [stroke(line, polyline([-half, y], [half, y])), ...levelMark(layout, x, y)];
   });
 };

@@ -16,6 +16,16 @@ const sits = (layout: SetLayout): number => couplingTop(layout) + 10 * layout.co
 export const driveTop = (layout: SetLayout, drive: Drive): number =>
   sits(layout) - 186 * motorScale(drive.power);
 
+/** Upper and lower edge of the plate with the marking; null without one [mm]. */
+export const platePlace = (
+  layout: SetLayout,
+  drive: Drive,
+): { readonly top: number; readonly bottom: number } | null => {
+  if (drive.plate === null) return null;
+  const m = motorScale(drive.power);
+  return { top: sits(layout) - 106 * m, bottom: sits(layout) - 76 * m };
+};
+
 /** Motor with cooling ribs, fan cowl, terminal box and the plate of its protection. */
 export const drawDrive = (layout: SetLayout, drive: Drive): Shape[] => {
   const m = motorScale(drive.power);

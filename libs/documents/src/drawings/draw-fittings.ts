@@ -1,8 +1,8 @@
-import { arc, box, chain, polyline } from './contour.js';
+import { arc, chain, polyline } from './contour.js';
 import type { PlacedPort } from './place-fittings.js';
 import type { Shape } from './scene.js';
 import type { SetLayout } from './set-layout.js';
-import { circle, cut, seen, seenBox, stroke } from './shape.js';
+import { circle, seen, seenBox, stroke } from './shape.js';
 
 interface Spot {
   readonly x: number;
@@ -49,12 +49,31 @@ const needleValve = (spot: Spot, side: number): Shape[] => {
   ];
 };
 
-const gauge = (spot: Spot): Shape[] => {
+/** A pipe that leads to the left, clear of the coupling, and ends upright at `end`. */
+const sidePipe = (spot: Spot, end: { x: number; y: number; half: number }): Shape => {
   const { x, y, u } = spot;
-  const centre = [x, y - 62 * u] as const;
+  const [h, across] = [end.half, y - 34 * u];
+  return seen(
+    polyline(
+      [x - h, y - 24 * u],
+      [x - h, across + h],
+      [end.x - h, across + h],
+      [end.x - h, end.y],
+      [end.x + h, end.y],
+      [end.x + h, across - h],
+      [x + h, across - h],
+      [x + h, y - 24 * u],
+    ),
+  );
+};
+
+const gauge = (spot: Spot, aside: number): Shape[] => {
+  const { y, u } = spot;
+  const centre = [-aside - 22 * u, y - 84 * u] as const;
+  const x = centre[0];
   return [
     ...gland(spot),
-    stem(spot, 24 * u),
+    sidePipe(spot, { x, y: centre[1], half: 2.4 * u }),
     circle(centre, 17 * u),
     circle(centre, 14 * u, { line: 'thin' }),
     stroke('fine', polyline(centre, [x + 8 * u, centre[1] - 8 * u])),
@@ -107,13 +126,15 @@ const funnel = (
   ];
 };
 
-const condenser = (spot: Spot): Shape[] => {
-  const { x, y, u, half } = spot;
-  const [base, top] = [y - 20 * u, y - 170 * u];
+const condenser = (spot: Spot, aside: number): Shape[] => {
+  const { y, u, half } = spot;
+  const [base, top] = [y - 48 * u, y - 190 * u];
+  const x = -aside - Math.max(half * 1.4, 14 * u) - 10 * u;
   const wide = Math.max(half * 1.4, 14 * u);
   const turns = Array.from({ length: 8 }, (_, i) => base - 18 * u - i * 15 * u);
   return [
-    seenBox([x - half * 0.7, base], [x + half * 0.7, y]),
+    ...gland(spot),
+    sidePipe(spot, { x, y: base, half: 4 * u }),
     seenBox([x - wide - 4 * u, base - 5 * u], [x + wide + 4 * u, base]),
     seenBox([x - wide, top], [x + wide, base - 5 * u]),
     stroke('thin', ...turns.map((at) => polyline([x - wide * 0.7, at], [x + wide * 0.7, at - 7 * u]))),
@@ -158,6 +179,7 @@ export const drawFitting = (layout: SetLayout, port: PlacedPort): Shape[] => {
   const half = Math.max(port.port.diameter * 0.75, 6 * detail);
   const spot: Spot = { x: port.x, y: coverTop, u: detail, half };
   const side = port.x < 0 ? -1 : 1;
+  const aside = set.coupling === null ? 0 : 52 * layout.couplingScale;
   switch (port.kind) {
     case 'coil':
       return port.cut
@@ -167,82 +189,17 @@ export const drawFitting = (layout: SetLayout, port: PlacedPort): Shape[] => {
     case 'sampling':
       return needleValve(spot, side);
     case 'pressureGauge':
-      return gauge(spot);
+      return gauge(spot, aside);
     case 'sightGlass':
       return sightGlass(spot);
     case 'charging':
       return funnel(spot, set.charging);
     case 'condenser':
-      return condenser(spot);
+      return condenser(spot, aside + (set.gauge ? 46 * detail : 0));
     case 'temperatureProbe':
     case 'processProbe':
       return probeHead(spot);
     default:
       return [];
   }
-};
-
-/** Nozzle, holder with the bursting disc between its two rings, up to the top of the holder. */
-export const drawRelief = (layout: SetLayout, port: PlacedPort | undefined): Shape[] => {
-  const { relief } = layout.set;
-  if (relief === null || port === undefined) return [];
-  const { detail: u, coverTop: y } = layout;
-  const [x, bore] = [port.x, Math.min(relief.bore, port.port.diameter * 1.2) / 2];
-  const [neck, ring] = [bore + 4 * u, bore + 8.5 * u];
-  const halves = (from: number, to: number, radius: number): Shape[] =>
-    [1, -1].map((side) =>
-      cut(box([x + side * bore, y - from], [x + side * radius, y - to]), 'steel', { close: true }),
-    );
-  const disc = chain(
-    polyline([x - bore - 4.5 * u, y - 28.8 * u], [x - bore, y - 28.8 * u]),
-    [
-      {
-        to: [x + bore, y - 28.8 * u],
-        control: [
-          [x - bore * 0.4, y - 28.8 * u - bore * 1.3],
-          [x + bore * 0.4, y - 28.8 * u - bore * 1.3],
-        ],
-      },
-    ],
-    polyline([x + bore + 4.5 * u, y - 28.8 * u]),
-  );
-  return [
-    seen(box([x - bore, y - 40 * u], [x + bore, y]), 'gas', 'none'),
-    ...halves(0, 8 * u, bore + 6.5 * u),
-    ...halves(8 * u, 17 * u, neck),
-    ...halves(17 * u, 28 * u, ring),
-    ...halves(29.6 * u, 40 * u, ring),
-    stroke('disc', disc),
-    stroke('centre', polyline([x, y - 62 * u], [x, 14 * u])),
-  ];
-};
-
-/** Vent line from the disc over the closure to a safe place, with the way of the flow. */
-export const drawVentLine = (layout: SetLayout, port: PlacedPort | undefined): Shape[] => {
-  const { vent, relief } = layout.set;
-  if (vent === null || port === undefined) return [];
-  const { detail: u, coverTop } = layout;
-  const h = Math.max(vent.diameter / 2, Math.min(relief?.bore ?? 7 * u, 40 * u) / 2) + 1;
-  const [x, start] = [port.x, coverTop - (relief === null ? 0 : 40 * u)];
-  const bend = 8 * u + h;
-  const [up, out] = [start - 4 * u, Math.max(layout.girth + 24 * u, x + bend + 40 * u)];
-  const middle = up - bend;
-  const pipe = chain(
-    polyline([x - h, start]),
-    arc({ centre: [x + bend, up], radius: bend + h, from: 180, to: 270 }),
-    polyline([out, middle - h], [out, middle + h]),
-    arc({ centre: [x + bend, up], radius: bend - h, from: 270, to: 180 }),
-    polyline([x + h, start]),
-  );
-  const tip = out + 34 * u;
-  return [
-    seen(pipe),
-    seenBox([out, middle - h - 4 * u], [out + 6 * u, middle + h + 4 * u]),
-    stroke('thin', polyline([out + 11 * u, middle], [tip - 6 * u, middle])),
-    seen(
-      polyline([tip, middle], [tip - 8 * u, middle - 2.8 * u], [tip - 8 * u, middle + 2.8 * u]),
-      'solid',
-      'none',
-    ),
-  ];
 };

@@ -1,9 +1,10 @@
 import { arc, box, chain, type Contour, mirrored, polyline, reversed } from './contour.js';
-import { stirrerEnd } from './draw-shaft.js';
+
 import type { PlacedPort } from './place-fittings.js';
 import type { Shape } from './scene.js';
 import type { SetLayout } from './set-layout.js';
 import { circle, cut, seen, seenBox, stroke } from './shape.js';
+import { stirrerEnd } from './stirrer-end.js';
 
 interface Winding {
   readonly radius: number;
@@ -175,7 +176,7 @@ export const drawBottomValve = (layout: SetLayout): Shape[] => {
         [half, start + body],
         [bore / 2, start + body],
       ),
-      vessel.body,
+      'steel',
     ),
     cut(
       polyline(
@@ -184,7 +185,7 @@ export const drawBottomValve = (layout: SetLayout): Shape[] => {
         [-half, start + body],
         [-bore / 2, start + body],
       ),
-      vessel.body,
+      'steel',
     ),
     seen(
       polyline(

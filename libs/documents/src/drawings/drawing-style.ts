@@ -95,7 +95,7 @@ export const drawingStyle = [
   '.dr .is-selected .l-cut,.dr .is-selected .l-edge{stroke-width:2.2px}',
   '.dr a{cursor:pointer}.dr a:focus-visible{outline:2px solid var(--given);outline-offset:2px}',
   '.dr .lead{stroke:var(--ink);stroke-width:.8px}.dr .dot{fill:var(--ink)}',
-  '.dr .dim{stroke:var(--ink2);stroke-width:.6px}.dr .dima,.dr text.d{fill:var(--ink2)}.dr text.d{font-size:11px;font-weight:500;font-stretch:88%}',
+  '.dr .dim{stroke:var(--ink2);stroke-width:.6px}.dr .dima,.dr text.d{fill:var(--ink2)}.dr text.d{paint-order:stroke;stroke:var(--sheet);stroke-width:3px;stroke-linejoin:round;font-size:11px;font-weight:500;font-stretch:88%}',
   '.dr text.c1{font-size:11px;font-stretch:92%;fill:var(--ink2)}.dr text.c2{font-size:13px;font-weight:600;font-stretch:94%}.dr text.c3{font-size:11.5px;font-stretch:94%;fill:var(--ink2)}',
   '.dr .bal{fill:var(--sheet);stroke:var(--ink);stroke-width:.9px}.dr text.bt{font-size:11px;font-weight:600}.dr text.lb{font-size:13px;font-weight:600}',
   ...['met', 'caution', 'fail', 'special', 'open'].flatMap((key) => [

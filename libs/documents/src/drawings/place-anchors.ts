@@ -20,22 +20,30 @@ interface Candidate {
   readonly run: number;
 }
 
-const candidatesFrom = (map: PartMap, mark: number, side: Side): Candidate[] => {
+/** Every slot met on the way in from one side, row by row. */
+const candidatesFrom = (map: PartMap, side: Side): ReadonlyMap<number, Candidate[]> => {
   const { columns, rows, cells } = map;
-  return Array.from({ length: rows }, (_, row): Candidate | undefined => {
+  const found = new Map<number, Candidate[]>();
+  for (let row = 0; row < rows; row += 1) {
     const at = (i: number): number => cells[row * columns + (side === 'left' ? i : columns - 1 - i)] ?? 0;
+    const met = new Set<number>();
     let crossed = 0;
     let i = 0;
-    while (i < columns && at(i) !== mark) {
-      if (at(i) !== 0) crossed += 1;
-      i += 1;
+    while (i < columns) {
+      const mark = at(i);
+      let run = 1;
+      while (i + run < columns && at(i + run) === mark) run += 1;
+      if (mark > 0 && !met.has(mark)) {
+        met.add(mark);
+        const inside = i + Math.min(Math.floor(run / 2), 5);
+        const candidate = { row, column: side === 'left' ? inside : columns - 1 - inside, crossed, run };
+        found.set(mark, [...(found.get(mark) ?? []), candidate]);
+      }
+      if (mark !== 0) crossed += run;
+      i += run;
     }
-    if (i === columns) return undefined;
-    let run = 0;
-    while (i + run < columns && at(i + run) === mark) run += 1;
-    const inside = i + Math.min(Math.floor(run / 2), 5);
-    return { row, column: side === 'left' ? inside : columns - 1 - inside, crossed, run };
-  }).filter((candidate) => candidate !== undefined);
+  }
+  return found;
 };
 
 const middleRow = (candidates: readonly Candidate[]): number =>
@@ -47,10 +55,11 @@ interface Placed {
   readonly candidate: Candidate;
 }
 
+/** Slivers are poor targets; so is what lies far behind other parts, or far from the middle of the slot. */
 const cost = (candidate: Candidate, middle: number): number =>
-  candidate.crossed +
+  0.6 * candidate.crossed +
   0.25 * Math.abs(candidate.row - middle) +
-  (candidate.run < 4 ? 12 - 3 * candidate.run : 0);
+  (candidate.run < 6 ? 8 * (6 - candidate.run) : 0);
 
 const allowedSides = (scene: Scene, set: number | null): readonly Side[] => {
   const sets = [...new Set(scene.slots.flatMap((slot) => (slot.set === null ? [] : [slot.set])))].toSorted();
@@ -67,9 +76,10 @@ export const placeAnchors = (scene: Scene, apart: number): Anchor[] => {
   const map = partMapOf(scene);
   const rowHeight = (scene.bounds.bottom - scene.bounds.top) / map.rows;
   const gap = Math.max(1, Math.ceil(apart / rowHeight));
+  const bySide = { left: candidatesFrom(map, 'left'), right: candidatesFrom(map, 'right') };
   const found = scene.slots.map((slot, i) => {
     const sides = allowedSides(scene, slot.set);
-    const all = sides.map((side) => ({ side, candidates: candidatesFrom(map, i + 1, side) }));
+    const all = sides.map((side) => ({ side, candidates: bySide[side].get(i + 1) ?? [] }));
     return { path: slot.path, all, height: all[0]?.candidates.length ?? 0 };
   });
   const placed: Placed[] = [];
@@ -77,7 +87,7 @@ export const placeAnchors = (scene: Scene, apart: number): Anchor[] => {
     const best = all
       .flatMap(({ side, candidates }) => {
         const middle = middleRow(candidates);
-        const crowd = 9 * placed.filter((other) => other.side === side).length;
+        const crowd = 3 * placed.filter((other) => other.side === side).length;
         return candidates
           .filter(({ row }) =>
             placed.every((other) => other.side !== side || Math.abs(other.candidate.row - row) >= gap),

@@ -4,8 +4,9 @@ import { boltAxes, drawClosure, drawRearBolts } from './draw-closure.js';
 import { drawContents, drawLevels } from './draw-contents.js';
 import { couplingTop, drawCoupling } from './draw-coupling.js';
 import { drawCover, drawSeal } from './draw-cover.js';
-import { drawBarDrive, drawDrive, driveTop } from './draw-drive.js';
-import { drawFitting, drawRelief, drawVentLine } from './draw-fittings.js';
+import { drawBarDrive, drawDrive, driveTop, platePlace } from './draw-drive.js';
+import { drawFitting } from './draw-fittings.js';
+import { drawFlow, drawRelief, drawVentLine } from './draw-relief.js';
 import {
   drawBaffles,
   drawBasket,
@@ -15,7 +16,8 @@ import {
   drawCoilCut,
 } from './draw-internals.js';
 import { drawMantle } from './draw-mantle.js';
-import { drawShaft, drawStirrer } from './draw-shaft.js';
+import { drawShaft } from './draw-shaft.js';
+import { drawStirrer, drawStirrerBehind } from './draw-stirrer.js';
 import { drawShield, drawShieldBehind } from './draw-shield.js';
 import { drawJacket, drawJacketConnections, drawVessel } from './draw-vessel.js';
 import type { DrawingModel } from './drawing-model.js';
@@ -33,9 +35,16 @@ const axes = (layout: SetLayout, drive: DrawingModel['drive']): Shape[] => {
       ? couplingTop(layout) - 8 * u
       : driveTop(layout, drive) - 12 * u;
   const { seal } = layout.set;
+  const plate = drive === null || bar ? null : platePlace(layout, drive);
+  const end = layout.bottom + (layout.set.bottomValve === null ? 24 : 8) * u;
   const sealAxis = seal === null ? [] : [seal.diameter / 2, -seal.diameter / 2];
   return [
-    stroke('centre', polyline([0, top], [0, layout.bottom + 30 * u])),
+    stroke(
+      'centre',
+      ...(plate === null
+        ? [polyline([0, top], [0, end])]
+        : [polyline([0, top], [0, plate.top]), polyline([0, plate.bottom], [0, end])]),
+    ),
     ...(layout.set.closure?.kind === 'bolted'
       ? [boltAxes(layout)]
       : [stroke('centre', ...sealAxis.map((x) => polyline([x, -9 * u], [x, 11 * u])))]),
@@ -70,6 +79,7 @@ export const setParts = (layout: SetLayout, model: DrawingModel, drive: DrawingM
     free(drawContents(layout)),
     at('vessel', drawVessel(layout)),
     at('baffles', drawBaffles(layout)),
+    at('stirrer', drawStirrerBehind(layout)),
     at('coil', drawCoilBehind(layout, ports)),
     ...ports.map((port): Part => ({ slot: port.slot, shapes: drawBelowPort(layout, port) })),
     at('basket', drawBasket(layout)),
@@ -84,11 +94,12 @@ export const setParts = (layout: SetLayout, model: DrawingModel, drive: DrawingM
       .filter((port) => port.cut)
       .map((port): Part => ({ slot: port.slot, shapes: drawFitting(layout, port) })),
     at('ventLine', drawVentLine(layout, reliefPort)),
+    free(drawFlow(layout, reliefPort)),
     at('relief', drawRelief(layout, reliefPort)),
     at('coupling', drawCoupling(layout)),
     ...(drive === null ? [] : [at('drive', bar ? drawBarDrive(layout) : drawDrive(layout, drive))]),
     at('shield', drawShield(layout)),
     free(axes(layout, drive)),
-    free(drawLevels(layout)),
+    free(drawLevels(layout, ports)),
   ].filter(({ shapes }) => shapes.length > 0);
 };

@@ -22,7 +22,27 @@ export const markSvg = (status: Status, [x, y]: Point, scale: number): string =>
 const points = (line: readonly Point[]): string =>
   line.map(([x, y], i) => `${i === 0 ? 'M' : 'L'}${figure(x)} ${figure(y)}`).join('');
 
-const dimensionSvg = (dimension: Dimension, { scale, origin }: Sheet): string => {
+/** The middle of the widest stretch of a vertical dimension line that no leader crosses. */
+const clearHeight = (x: number, [from, to]: Point, sheet: Sheet): number => {
+  const crossed = sheet.callouts
+    .filter(({ line }) => (line[2][0] - x) * (line[3][0] - x) < 0)
+    .map(({ line }) => line[3][1])
+    .filter((y) => y > from && y < to)
+    .toSorted((a, b) => a - b);
+  const stops = [from, ...crossed, to];
+  const middle = (from + to) / 2;
+  const stretches = stops
+    .slice(1)
+    .map((end, i) => ({ size: end - (stops[i] ?? from), at: (end + (stops[i] ?? from)) / 2 }));
+  const wide = stretches.filter(({ size }) => size >= 34);
+  const nearest = (wide.length > 0 ? wide : stretches).toSorted(
+    (a, b) => Math.abs(a.at - middle) - Math.abs(b.at - middle),
+  )[0];
+  return nearest?.at ?? middle;
+};
+
+const dimensionSvg = (dimension: Dimension, sheet: Sheet): string => {
+  const { scale, origin } = sheet;
   const toSheet = ([x, y]: Point): Point => [origin[0] + scale * x, origin[1] + scale * y];
   const [[x1, y1], [x2, y2]] = [toSheet(dimension.from), toSheet(dimension.to)];
   if (dimension.kind === 'vertical') {
@@ -40,7 +60,7 @@ const dimensionSvg = (dimension: Dimension, { scale, origin }: Sheet): string =>
         [x, y2],
       ])}"/>`,
       `<path class="dima" d="M${figure(x)} ${figure(y1)}l-1.9 7h3.8zM${figure(x)} ${figure(y2)}l-1.9 -7h3.8z"/>`,
-      `<text class="d" transform="translate(${figure(x - 4)} ${figure((y1 + y2) / 2)}) rotate(-90)" text-anchor="middle">${escaped(dimension.text)}</text>`,
+      `<text class="d" transform="translate(${figure(x - 4)} ${figure(clearHeight(x, [y1, y2], sheet))}) rotate(-90)" text-anchor="middle">${escaped(dimension.text)}</text>`,
     ].join('');
   }
   const y = origin[1] + scale * dimension.at;
