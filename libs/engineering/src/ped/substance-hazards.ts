@@ -11,6 +11,8 @@ const substanceHazardsSchema = z.strictObject({
   aliases: z.array(z.string()),
   /** At 20 °C and 1 bar. */
   state: z.enum(['gas', 'liquid']),
+  /** A fluid with tables whose vapour pressure this one does not reach: an aqueous solution of a salt, a heavy oil. */
+  lessVolatileThan: z.string().optional(),
   /** Hazard classes of Regulation (EC) 1272/2008, in words. */
   hazardClasses: z.string(),
   hazardStatements: z.array(z.string().regex(/^H\d{3}/)),

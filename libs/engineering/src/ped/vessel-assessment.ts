@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { type Basis, type Outcome, succeed } from '@flangewise/model';
 import { calculation, quantity, type StepLog } from '../calculation.js';
+import { findFluid } from '../fluid/fluid-data.js';
 import { vapourPressure } from '../fluid/vapour-pressure.js';
 import { basisSchema, weakestBasis } from '../materials/basis.js';
 import { shown } from '../shown.js';
@@ -9,7 +10,7 @@ import { classifyVessel, disputedAdvice, pedCategories, type VesselClass } from 
 import { conformityOf, dutiesOf } from './conformity-modules.js';
 import { fluidGroupOf } from './fluid-group.js';
 import { type FluidState, fluidStateOf } from './fluid-state.js';
-import { findSubstanceHazards } from './substance-hazards.js';
+import { findSubstanceHazards, type SubstanceHazards } from './substance-hazards.js';
 import { testPressure } from './test-pressure.js';
 import { maxPressureField, volumeField } from './vessel-category.js';
 
@@ -35,28 +36,44 @@ interface FluidFinding {
   readonly basis: Basis;
 }
 
+type StateFinding = Pick<FluidFinding, 'state' | 'stateReason'>;
+
+const byPressure = (substance: string, pressurePaAbs: number): StateFinding => {
+  const state = fluidStateOf(pressurePaAbs);
+  return {
+    state,
+    stateReason: `${substance}: vapour pressure at TS ${shown(pressurePaAbs / 1e5)} bar absolute, ${state === 'gas' ? 'above' : 'not above'} 1.513 bar`,
+  };
+};
+
+/** From the tables of the fluids: vapour pressure, and below the reach of its row the normal boiling point. */
+const byTables = (substance: string, temperatureK: number): StateFinding => {
+  const pressure = vapourPressure.compute({ substance, temperatureK });
+  if (pressure.ok) return byPressure(substance, pressure.value.pressurePaAbs);
+  const fluid = findFluid(substance);
+  const boilingK = fluid.ok ? fluid.value.normalBoilingPointK : undefined;
+  if (boilingK !== undefined && temperatureK <= boilingK) {
+    return {
+      state: 'liquid',
+      stateReason: `${substance}: TS not above the boiling point of ${shown(boilingK)} K`,
+    };
+  }
+  return {
+    state: 'gas',
+    stateReason: `${substance}: no vapour pressure at TS is known, taken as gas; give vapourPressurePaAbs`,
+  };
+};
+
 const stateOf = (
   { substance, vapourPressurePaAbs }: ChamberFluid,
   maxTemperatureK: number,
-  isGas: boolean,
-): Pick<FluidFinding, 'state' | 'stateReason'> => {
-  if (isGas) return { state: 'gas', stateReason: `${substance}: a gas at 20 °C` };
-  const byTable =
-    vapourPressurePaAbs === undefined
-      ? vapourPressure.compute({ substance, temperatureK: maxTemperatureK })
-      : undefined;
-  const pressure = vapourPressurePaAbs ?? (byTable?.ok === true ? byTable.value.pressurePaAbs : undefined);
-  if (pressure === undefined) {
-    return {
-      state: 'gas',
-      stateReason: `${substance}: no vapour pressure at TS is known, taken as gas; give vapourPressurePaAbs`,
-    };
-  }
-  const state = fluidStateOf(pressure);
-  return {
-    state,
-    stateReason: `${substance}: vapour pressure at TS ${shown(pressure / 1e5)} bar absolute, ${state === 'gas' ? 'above' : 'not above'} 1.513 bar`,
-  };
+  { state, lessVolatileThan }: SubstanceHazards,
+): StateFinding => {
+  if (state === 'gas') return { state, stateReason: `${substance}: a gas at 20 °C` };
+  if (vapourPressurePaAbs !== undefined) return byPressure(substance, vapourPressurePaAbs);
+  if (lessVolatileThan === undefined) return byTables(substance, maxTemperatureK);
+  const bound = byTables(lessVolatileThan, maxTemperatureK);
+  return { ...bound, stateReason: `${substance}, less volatile than ${bound.stateReason}` };
 };
 
 const findingOf = (fluid: ChamberFluid, maxTemperatureK: number): Outcome<FluidFinding> => {
@@ -68,7 +85,7 @@ const findingOf = (fluid: ChamberFluid, maxTemperatureK: number): Outcome<FluidF
     fluidGroup: group.value.fluidGroup,
     groupReason: group.value.reason,
     basis: group.value.basis,
-    ...stateOf(fluid, maxTemperatureK, hazards.value.state === 'gas'),
+    ...stateOf(fluid, maxTemperatureK, hazards.value),
   });
 };
 
