@@ -40,7 +40,7 @@ describe('audit', () => {
         const idle = problem.constraints.filter((c) => under([c]).length === open);
         expect(found.neverBinding).toEqual(idle.map((c) => c.id));
       }),
-      { numRuns: 200 },
+      { numRuns: 200, endOnFailure: true },
     );
   });
 });

@@ -52,7 +52,7 @@ describe('explain', () => {
           expectMinimal(drawn, found.conflicts[0]!);
         }
       }),
-      { numRuns: 300 },
+      { numRuns: 200, endOnFailure: true },
     );
   });
 
@@ -71,7 +71,7 @@ describe('explain', () => {
         const first = proved(createEngine(problem).explain({ choices, all: true, most: 1 }));
         expect(first).toMatchObject({ kind: 'conflict', complete: found.conflicts.length === 1 });
       }),
-      { numRuns: 300 },
+      { numRuns: 200, endOnFailure: true },
     );
   });
 });
@@ -90,7 +90,7 @@ describe('whyNot', () => {
         for (const choice of found.choices) expect(others).toContain(choice);
         expectMinimal(drawn, found, [option]);
       }),
-      { numRuns: 300 },
+      { numRuns: 200, endOnFailure: true },
     );
   });
 });
@@ -138,7 +138,7 @@ describe('repair', () => {
         const first = proved(engine.repair({ choices, by, most: 1 }));
         expect(first).toMatchObject({ repairs: [{ rank: ranks[0] }], complete: ranks.length === 1 });
       }),
-      { numRuns: 200 },
+      { numRuns: 200, endOnFailure: true },
     );
   });
 });

@@ -23,7 +23,7 @@ describe('narrow', () => {
           }
         });
       }),
-      { numRuns: 400 },
+      { numRuns: 200, endOnFailure: true },
     );
   });
 
@@ -35,7 +35,7 @@ describe('narrow', () => {
         for (const solution of solutions) solution.forEach((v, x) => expect(valid[x]![v]).toBe(1));
         if (!consistent) expect(solutions).toEqual([]);
       }),
-      { numRuns: 200 },
+      { numRuns: 200, endOnFailure: true },
     );
   });
 });

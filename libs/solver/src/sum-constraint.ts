@@ -128,7 +128,7 @@ export class SumConstraint implements Constraint {
   private within(limit: number): number {
     const { margin } = this.bound;
     if (!margin || margin.atLeast <= 0 || limit === -Infinity) return limit;
-    if (margin.kind === 'difference') return limit - margin.atLeast;
+    if (margin.kind === 'difference') return limit === Infinity ? limit : limit - margin.atLeast;
     // Against 0 or an unlimited limit the largest ratio is 1 (see marginBetween).
     if (limit === 0 || limit === Infinity) return margin.atLeast > 1 ? -Infinity : limit;
     return limit - margin.atLeast * Math.abs(limit);

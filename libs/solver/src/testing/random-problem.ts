@@ -14,15 +14,15 @@ function scopeOf(draw: Draw, sizes: readonly number[], most: number): number[] {
 }
 
 function classesOf(draw: Draw, sizes: readonly number[], scope: readonly number[]) {
-  const classCount = scope.map((x) => integer(draw, 1, sizes[x]! + 1));
+  const classCount = scope.map((x) => integer(draw, 1, (sizes[x] as number) + 1));
   const classOf = scope.map((x, i) =>
-    Uint16Array.from({ length: sizes[x]! }, () => integer(draw, 0, classCount[i]! - 1)),
+    Uint16Array.from({ length: sizes[x] as number }, () => integer(draw, 0, (classCount[i] as number) - 1)),
   );
   return draw(fc.boolean()) ? { classOf, classCount } : {};
 }
 
 const tuples = (sizes: readonly number[], scope: readonly number[], classCount?: readonly number[]): number =>
-  scope.reduce((product, x, i) => product * (classCount?.[i] ?? sizes[x]!), 1);
+  scope.reduce((product, x, i) => product * (classCount?.[i] ?? (sizes[x] as number)), 1);
 
 /** Few distinct numbers, with exact ties, near ties and infinities. */
 const number = fc.oneof(
@@ -60,7 +60,7 @@ function sumOf(draw: Draw, sizes: readonly number[], id: string): ConstraintSpec
     fc.array(fc.integer({ min: 0, max: sizes.length - 1 }), { minLength: 1, maxLength: 4 }),
   );
   const list = (x: number, of: fc.Arbitrary<number>): Float64Array =>
-    Float64Array.from({ length: sizes[x]! }, () => draw(of));
+    Float64Array.from({ length: sizes[x] as number }, () => draw(of));
   const terms = variables.map((variable) => ({ variable, weights: list(variable, weight) }));
   const bound = fc.constantFrom(0.3, 0.6, 1, 4 / 3, 2, Infinity);
   const variable = integer(draw, 0, sizes.length - 1);
@@ -73,7 +73,7 @@ function portsOf(draw: Draw, sizes: readonly number[], id: string): ConstraintSp
     fc.uniqueArray(fc.integer({ min: 0, max: sizes.length - 1 }), { minLength: 1, maxLength: 4 }),
   ) as [number, ...number[]];
   const lists = (x: number, most: number): Float64Array[] =>
-    Array.from({ length: sizes[x]! }, () =>
+    Array.from({ length: sizes[x] as number }, () =>
       Float64Array.from(draw(fc.array(fc.constantFrom(1, 2, 3), { maxLength: most }))),
     );
   return {
@@ -122,7 +122,7 @@ function build(draw: Draw): Case {
   const chosen = draw(fc.subarray([...sizes.keys()]));
   const choices = chosen.map((variable) => ({
     variable,
-    value: integer(draw, 0, sizes[variable]! - 1),
+    value: integer(draw, 0, (sizes[variable] as number) - 1),
     priority: integer(draw, 1, 3),
   }));
   return { problem: { variables, constraints }, choices };
