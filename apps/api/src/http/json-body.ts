@@ -6,8 +6,6 @@ const mebibyte = 2 ** 20;
 
 /** Enough for the largest document of the trade many times over. */
 export const bodyLimitBytes = mebibyte;
-/** What is too large is still read to its end up to here, since who is cut off while sending does not get to read why. */
-const drainLimitBytes = 64 * mebibyte;
 
 function tooLarge(): Refusal {
   return new Refusal(
@@ -22,7 +20,7 @@ export async function readJsonText(_: FastifyRequest, payload: AsyncIterable<Buf
   let size = 0;
   for await (const part of payload) {
     size += part.length;
-    if (size > drainLimitBytes) break;
+    // Read to its end all the same: who is cut off while sending does not get to read why.
     if (size > bodyLimitBytes) parts.length = 0;
     else parts.push(part);
   }

@@ -2,15 +2,16 @@ import type { NextRequest } from 'next/server';
 
 export const dynamic = 'force-dynamic';
 
-/** Headers that belong to one connection, not to the message (RFC 9110 §7.6.1), and those that fetch sets itself. */
+/** Headers that belong to one connection and not to the message (RFC 9110 §7.6.1), or that fetch sets itself. */
 const ofTheConnection = [
   'connection',
+  'content-length',
+  'expect',
+  'host',
   'keep-alive',
+  'te',
   'transfer-encoding',
   'upgrade',
-  'te',
-  'host',
-  'content-length',
 ];
 
 /** Hands a request below /api to the API and its answer back, both as they come, so that pages and API have one origin. */
@@ -33,7 +34,8 @@ async function forward(request: NextRequest): Promise<Response> {
     const answered = new Headers(answer.headers);
     for (const name of [...ofTheConnection, 'content-encoding']) answered.delete(name);
     return new Response(answer.body, { status: answer.status, headers: answered });
-  } catch {
+  } catch (error) {
+    console.error(error);
     return Response.json(
       { error: { message: 'The API does not answer. Try again in a moment.' } },
       { status: 502 },
