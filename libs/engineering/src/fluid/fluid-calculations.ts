@@ -1,4 +1,5 @@
 import type { Calculation } from '../calculation.js';
+import { boilingTemperature } from './boiling-temperature.js';
 import { chargedPressure } from './charged-pressure.js';
 import { mixture } from './mixture.js';
 import { hotVolume } from './hot-volume.js';
@@ -18,6 +19,7 @@ import { vapourPressure } from './vapour-pressure.js';
 /** Properties of liquids and solutions, expansion and pressure of a charged liquid. */
 export const fluidCalculations: readonly Calculation[] = [
   vapourPressure,
+  boilingTemperature,
   liquidDensity,
   liquidHeatCapacity,
   liquidViscosity,

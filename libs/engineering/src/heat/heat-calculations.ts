@@ -1,4 +1,15 @@
 import type { Calculation } from '../calculation.js';
+import { ambientLoss } from './ambient-loss.js';
+import { gasUptakeLimit } from './gas-uptake-limit.js';
+import { heatTransferFluid } from './heat-transfer-fluid.js';
+import { heatUp } from './heat-up.js';
+import { heatUpCurve } from './heat-up-curve.js';
+import { jacketFilm } from './jacket-film.js';
+import { mediumFlowForDuty } from './medium-flow-for-duty.js';
+import { overallCoefficientBand } from './overall-coefficient-band.js';
+import { removableHeat } from './removable-heat.js';
+import { typicalCoefficient } from './typical-coefficient.js';
+import { vesselFilm } from './vessel-film.js';
 import { adiabaticRise } from './adiabatic-rise.js';
 import { batchTimeFlowingMedium } from './batch-time-flowing-medium.js';
 import { batchTimeIsothermal } from './batch-time-isothermal.js';
@@ -22,4 +33,15 @@ export const heatCalculations: readonly Calculation[] = [
   coilOutsideCoefficient,
   overallCoefficient,
   adiabaticRise,
+  heatUp,
+  heatUpCurve,
+  removableHeat,
+  mediumFlowForDuty,
+  gasUptakeLimit,
+  ambientLoss,
+  jacketFilm,
+  vesselFilm,
+  overallCoefficientBand,
+  typicalCoefficient,
+  heatTransferFluid,
 ];
