@@ -89,7 +89,7 @@ export const drawingStyle = [
   '.dr .h{stroke:var(--ink);opacity:.78}.dr .hl{stroke:var(--hl)}',
   '.dr .f-part{fill:var(--part)}.dr .f-solid{fill:var(--ink)}.dr .f-gas{fill:var(--w-gas)}.dr .f-heat{fill:var(--w-heat)}.dr .f-water{fill:var(--w-water)}',
   '.dr .f-magnet{fill:var(--mag)}.dr .f-counter-magnet{fill:var(--mag2)}.dr .f-sheet{fill:var(--sheet)}',
-  '.dr text{fill:var(--ink)}.dr .plate{font-weight:600;font-stretch:80%}',
+  '.dr text{fill:var(--ink)}.dr .plate{paint-order:stroke;stroke:var(--part);stroke-linejoin:round;font-weight:600;font-stretch:80%}',
   '.dr .is-fail .l-cut,.dr .is-fail .l-edge,.dr .is-fail .l-fine{stroke:var(--fail);stroke-width:1.7px}.dr .is-fail .f-part{fill:var(--fail-t)}',
   '.dr .is-special .l-cut,.dr .is-special .l-edge{stroke:var(--special);stroke-width:1.5px}.dr .is-special .f-part{fill:var(--special-t)}',
   '.dr .is-selected .l-cut,.dr .is-selected .l-edge{stroke-width:2.2px}',

@@ -65,7 +65,7 @@ const shapeSvg = (shape: Shape, prefix: string): string => {
     case 'circle':
       return `<circle ${look(shape, prefix)} cx="${figure(shape.centre[0])}" cy="${figure(shape.centre[1])}" r="${figure(shape.radius)}"/>`;
     case 'text':
-      return `<text class="plate" x="${figure(shape.at[0])}" y="${figure(shape.at[1])}" dy=".35em" text-anchor="middle" font-size="${figure(shape.size)}">${escaped(shape.text)}</text>`;
+      return `<text class="plate" x="${figure(shape.at[0])}" y="${figure(shape.at[1])}" dy=".35em" text-anchor="middle" font-size="${figure(shape.size)}" stroke-width="${figure(shape.size * 0.25)}">${escaped(shape.text)}</text>`;
   }
 };
 

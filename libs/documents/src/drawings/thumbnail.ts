@@ -27,7 +27,7 @@ const shownSlots = new Set<SlotName>([
 ]);
 
 const isShown = ({ slot, shapes }: Part): boolean => {
-  if (slot === null) return shapes.some((shape) => shape.kind === 'area' && shape.line === 'none');
+  if (slot === null) return shapes.some((shape) => shape.kind === 'area' && shape.line === 'none' && shape.fill !== 'solid');
   const parsed = parseSlotPath(slot);
   return parsed !== undefined && shownSlots.has(parsed.slot);
 };
