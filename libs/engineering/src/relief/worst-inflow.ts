@@ -11,7 +11,9 @@ import { temperatureK } from './relief-fields.js';
 const runawayStatement =
   'A runaway reaction is not covered. Where an exothermic reaction, a polymerisation or a self-reactive substance is possible, the relief can be sized only from calorimetric data (adiabatic rise, rates of temperature and pressure, vent-sizing test) by a qualified person.';
 
-const scenario = z.enum(['gas supply', 'fire', 'thermal expansion', 'runaway reaction']);
+const scenario = z
+  .enum(['gas supply', 'fire', 'thermal expansion', 'runaway reaction'])
+  .meta({ description: 'Scenario that was not computed' });
 
 const flow = (unit: string, symbol: string, description: string): z.ZodOptional<z.ZodNumber> =>
   quantity({ unit, symbol, description }).optional();
@@ -64,7 +66,12 @@ export const worstInflow = calculation({
       .enum(['gas supply', 'fire', 'thermal expansion', 'none'])
       .meta({ description: 'Computed scenario that needs the largest area' }),
     areaM2: flow('m2', 'A', 'Largest area of the computed scenarios'),
-    notComputed: z.array(z.strictObject({ scenario, missing: z.array(z.string()) })),
+    notComputed: z.array(
+      z.strictObject({
+        scenario,
+        missing: z.array(z.string()).meta({ description: 'What it needs: fields that were not given' }),
+      }),
+    ),
     statement: z.string().meta({ description: 'What the result does not cover' }),
   }),
   formula: String.raw`A = \max(A_g, A_f, A_e),\quad W_f = \frac{Q_f}{h_v},\quad Q_e = \frac{\beta\,\dot Q}{\rho\,c_p}`,

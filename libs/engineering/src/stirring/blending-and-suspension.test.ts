@@ -2,13 +2,12 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { evaluate } from '../calculation.js';
 import { blendTime } from './blend-time.js';
-import { criticalSpeed } from './critical-speed.js';
 import { gassedPowerRatio } from './gassed-power-ratio.js';
 import { impellerConstantsOf, impellerTypes } from './impeller-constants.js';
 import { justSuspendedSpeed } from './just-suspended-speed.js';
 import { laminarPower } from './laminar-power.js';
 import { motorPower } from './motor-power.js';
-import { zwieteringConstant } from './shear-and-suspension-constants.js';
+import { metznerOttoConstant, zwieteringConstant } from './shear-and-suspension-constants.js';
 import { viscosityRange } from './viscosity-range.js';
 
 const turbine = {
@@ -139,23 +138,8 @@ describe('laminar power', () => {
   });
 });
 
-describe('shaft and motor', () => {
-  it('reduces to a cantilever where the bearing span vanishes', () => {
-    // ω² = 3 E I / (m L³) of a massless cantilever with an end mass (theory of beams).
-    const outcome = evaluate(criticalSpeed, {
-      shaftDiameterM: 0.02,
-      overhangM: 0.5,
-      bearingSpanM: 1e-9,
-      impellerMassKg: 1,
-      shaftDensityKgPerM3: 1e-6,
-      elasticModulusPa: 2e11,
-    });
-    const inertia = (Math.PI * 0.02 ** 4) / 64;
-    const expected = Math.sqrt((3 * 2e11 * inertia) / 0.5 ** 3) / (2 * Math.PI);
-    expect(outcome.ok && outcome.value.criticalSpeedPerS).toBeCloseTo(expected, 5);
-  });
-
-  it('balances motor power against losses and efficiency', () => {
+describe('motor power', () => {
+  it('balances losses and efficiency', () => {
     const outcome = evaluate(motorPower, {
       shaftPowerW: 100,
       lossPowerW: 20,
@@ -173,6 +157,8 @@ describe('constants by impeller type', () => {
     expect(band.high).toBeGreaterThan(1);
     expect(metznerOtto.low).toBeLessThanOrEqual(metznerOtto.value);
     expect(metznerOtto.value).toBeLessThanOrEqual(metznerOtto.high);
+    const shear = evaluate(metznerOttoConstant, { impeller });
+    expect(shear.ok && shear.value.metznerOttoConstant).toBe(metznerOtto.value);
     const outcome = evaluate(viscosityRange, { impeller });
     expect(outcome.ok && outcome.value.upperViscosityPaS).toBe(viscosityPaS.upper);
   });

@@ -1,6 +1,5 @@
 import type { Calculation } from '../calculation.js';
 import { blendTime } from './blend-time.js';
-import { criticalSpeed } from './critical-speed.js';
 import { fullyBaffledPowerNumber } from './fully-baffled-power-number.js';
 import { gassedPowerRatio } from './gassed-power-ratio.js';
 import { highestSpeed } from './highest-speed.js';
@@ -17,10 +16,9 @@ import { shaftTorque } from './shaft-torque.js';
 import { metznerOttoConstant, zwieteringConstant } from './shear-and-suspension-constants.js';
 import { viscosityRange } from './viscosity-range.js';
 
-/** Stirring: power, torque, speed limits, blending, suspension, gas, shaft. */
+/** Stirring: power, torque, speed limits, blending, suspension, gas. */
 export const stirringCalculations: readonly Calculation[] = [
   blendTime,
-  criticalSpeed,
   fullyBaffledPowerNumber,
   gassedPowerRatio,
   highestSpeed,

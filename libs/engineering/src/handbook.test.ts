@@ -1,0 +1,69 @@
+import { describe, expect, it } from 'vitest';
+import { handbookPage, handbookPages } from './handbook.js';
+import { referenceCases } from './reference-cases.js';
+import { calculations } from './registry.js';
+import { gasArea } from './relief/gas-area.js';
+import { worstInflow } from './relief/worst-inflow.js';
+import { powerNumber } from './stirring/power-number.js';
+
+describe('a handbook page', () => {
+  const page = handbookPage(gasArea, referenceCases('relief'));
+
+  it('shows the formula in TeX and the range', () => {
+    expect(page).toContain(`$$\n${gasArea.formula}\n$$`);
+    expect(page).toContain(`Holds for: ${gasArea.range}`);
+  });
+
+  it('shows each field with symbol, unit, allowed values and meaning', () => {
+    expect(page).toContain(
+      '| `isentropicExponent` | k | 1 | number ≥ 1, ≤ 2 | yes | Isentropic exponent (ratio of heat capacities for an ideal gas) |',
+    );
+    expect(page).toMatch(/\| `backPressurePaAbs` \| p_2 \| Pa \| number ≥ 0 \| no \|/u);
+    expect(page).toContain('| `areaM2` | A | m2 | number | yes | Required flow area |');
+  });
+
+  it('shows the fields of lists of objects', () => {
+    expect(handbookPage(worstInflow, [])).toMatch(/`notComputed\[\]\.missing` \|.*list of text/u);
+  });
+
+  it('shows its own reference cases with tolerance and basis, and no others', () => {
+    expect(page).toMatch(/\| gap-psv-gas \|.*\| areaM2 = 0\.0003297 \| 0\.5 % \|.*\| published example \|/u);
+    expect(page).not.toContain('rel-fire-1');
+  });
+
+  it('gives the full citation of a key', () => {
+    expect(page).toMatch(/api-520-1:2020 .* — API Standard 520, .*10th edition \(2020\)/u);
+  });
+
+  it('warns where values are from memory, and only there', () => {
+    expect(handbookPage(powerNumber, [])).toContain('from memory, unverified. Check them');
+    expect(page).not.toContain('from memory');
+  });
+
+  it('ends with the usual caution', () => {
+    expect(page).toMatch(/does not replace, the work of a qualified pressure-equipment engineer/u);
+  });
+
+  it('keeps pipes out of its tables', () => {
+    const noisy = handbookPage(gasArea, [
+      {
+        id: 'a|b',
+        calculation: gasArea.id,
+        inputs: {},
+        expected: {},
+        relativeTolerance: 0,
+        source: 'x\ny',
+        basis: 'published',
+      },
+    ]);
+    expect(noisy).toContain(String.raw`| a\|b |  |  | equal | x y | published |`);
+  });
+});
+
+describe('the handbook', () => {
+  it('has one page a calculation, named by its id', () => {
+    const pages = handbookPages(calculations, []);
+    expect(pages.size).toBe(calculations.length);
+    expect(pages.get('relief.gas-area.md')).toContain('# Relief area for gas or vapour');
+  });
+});
