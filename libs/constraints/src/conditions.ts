@@ -5,7 +5,9 @@ export interface ConditionMedium {
   /** As it was named. */
   readonly name: string;
   readonly role: Medium['role'];
-  /** CAS number where the tables know the substance. */
+  /** Whether any table knows the substance. */
+  readonly isKnown: boolean;
+  /** CAS number where the tables of fluids hold it. */
   readonly cas?: string;
   readonly massFraction?: number;
   readonly dry?: boolean;

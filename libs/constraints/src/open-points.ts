@@ -47,10 +47,10 @@ const questions: readonly Question[] = [
   },
   {
     field: 'process.media',
-    isOpen: ({ conditions }) => conditions.media.some((m) => m.cas === undefined && m.role !== 'catalyst'),
+    isOpen: ({ conditions }) => conditions.media.some((m) => !m.isKnown && m.role !== 'catalyst'),
     question: ({ conditions }) =>
       `Which substance exactly (CAS number, hazard classes, vapour pressure): ${conditions.media
-        .filter((m) => m.cas === undefined && m.role !== 'catalyst')
+        .filter((m) => !m.isKnown && m.role !== 'catalyst')
         .map((m) => m.name)
         .join(', ')}?`,
     why: () =>

@@ -1,4 +1,4 @@
-import { findFluid } from '@flangewise/engineering';
+import { findFluid, findSubstanceHazards, mediumOf } from '@flangewise/engineering';
 import type { Medium } from '@flangewise/model';
 import type { ConditionMedium } from './conditions.js';
 
@@ -8,6 +8,7 @@ export const readMedium = (medium: Medium): ConditionMedium => {
   return {
     name: fluid.ok ? fluid.value.name : medium.substance,
     role: medium.role,
+    isKnown: fluid.ok || mediumOf(medium.substance).ok || findSubstanceHazards(medium.substance).ok,
     ...(fluid.ok ? { cas: fluid.value.cas } : {}),
     ...(medium.massFraction === undefined ? {} : { massFraction: medium.massFraction }),
     ...(medium.dry === undefined ? {} : { dry: medium.dry }),

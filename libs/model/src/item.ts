@@ -178,7 +178,9 @@ const itemShapes = [
     kind: z.enum(['magnetic', 'magnetic, metal-free']),
     bushing: z.enum(['none', 'small', 'medium', 'large']),
     ratedTorqueNm: quantity('N.m', 'Torque at 20 °C before it slips'),
-    magnet: z.string().meta({ description: 'Magnet material, by its name in the tables' }),
+    magnet: z
+      .enum(['NdFeB', 'SmCo5', 'Sm2Co17', 'hard ferrite'])
+      .meta({ description: 'Magnet material, by its name in the tables' }),
     cooled: z.boolean(),
     maxMagnetTemperatureK: kelvin('Highest temperature of the magnets'),
     maxSpeedPerS: quantity('/s', 'Highest speed'),

@@ -4,22 +4,14 @@ import { partRule } from '../../rule.js';
 import { setSlots } from '@flangewise/model';
 import { commonPractice } from '../../source.js';
 
-/** Materials that touch the product and are no metal; whatever the tables of metals do not know is not one. */
-const isMetal = (material: string): boolean =>
-  materialGrade(material) !== undefined && !nonMetals.has(material);
+/** A material that the tables class as a metal; one they do not know is taken for one, the safe side. */
+const isMetal = (material: string): boolean => {
+  const grade = materialGrade(material);
+  return grade.ok ? grade.value.families.includes('metal') : !minerals.has(material);
+};
 
-const nonMetals = new Set([
-  'borosilicate glass 3.3',
-  'PTFE',
-  'PFA',
-  'PEEK',
-  'graphite',
-  'FKM',
-  'FFKM',
-  'EPDM',
-  'silicon carbide',
-  'ceramic',
-]);
+/** Wetted minerals that the tables of materials do not hold. */
+const minerals: ReadonlySet<string> = new Set(['sapphire', 'silicon carbide', 'ceramic']);
 
 export const noMetal = partRule({
   id: 'material.no-metal',

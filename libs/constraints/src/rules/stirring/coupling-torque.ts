@@ -1,4 +1,4 @@
-import { magnetDerating as deratedTorque } from '@flangewise/engineering';
+import { deratedTorque } from '@flangewise/engineering';
 import { figureOf, reckon } from '../../figure.js';
 import { comparison } from '../../rule.js';
 import { commonPractice, published } from '../../source.js';
@@ -20,12 +20,14 @@ export const couplingTorque = comparison({
       reckon(
         deratedTorque,
         {
-          temperatureCoefficientPercentPerK: -0.11,
-          temperatureRiseK: magnetTemperatureK(coupling, temperatureMaxK) - 293.15,
+          magnet: coupling.magnet,
+          ratedTorqueNm: coupling.ratedTorqueNm,
+          temperatureK: magnetTemperatureK(coupling, temperatureMaxK),
+          serviceFactor: 1,
         },
         proof,
       ),
-      (r) => r.torqueFactor * coupling.ratedTorqueNm,
+      (r) => r.workingTorqueNm,
     ),
   say: ({ demand, limit, parts }, { serviceFactor }) =>
     `${parts.stirrer.name} takes up to ${demand} (service factor ${String(serviceFactor)}); ${parts.coupling.name} carries ${limit} at the highest temperature.`,

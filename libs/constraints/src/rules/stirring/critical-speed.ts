@@ -1,9 +1,9 @@
 import {
-  criticalSpeed as criticalSpeedCalculation,
   elasticModulusAt,
   materialDensity,
+  shaftCriticalSpeed as criticalSpeedCalculation,
 } from '@flangewise/engineering';
-import { known, missing, notApplicable, reckon } from '../../figure.js';
+import { figureOf, known, missing, notApplicable, reckon } from '../../figure.js';
 import { comparison } from '../../rule.js';
 import { commonPractice, published } from '../../source.js';
 
@@ -31,16 +31,17 @@ export const shaftCriticalSpeed = comparison({
     const outcome = reckon(
       criticalSpeedCalculation,
       {
-        shaftDiameterM: shaft.diameterM,
+        diameterM: shaft.diameterM,
         overhangM: shaft.lengthM,
         bearingSpanM: shaft.bearingSpanM,
-        impellerMassKg: stirrer.massKg,
-        shaftDensityKgPerM3: density.value.value,
+        tipMassKg: stirrer.massKg,
+        densityKgPerM3: density.value.value,
         elasticModulusPa: modulus.value.value,
+        speedFraction: calmShare,
       },
       proof,
     );
-    return outcome.ok ? known(outcome.value.criticalSpeedPerS * calmShare) : missing(outcome.error.message);
+    return figureOf(outcome, (r) => r.highestSpeedPerS);
   },
   say: ({ demand, limit, parts }) =>
     `${demand} are wanted; ${parts.shaft.name} with ${parts.stirrer.name} runs calmly up to ${limit} (65 % of its first critical speed).`,

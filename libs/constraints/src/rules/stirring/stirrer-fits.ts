@@ -3,9 +3,12 @@ import { judgement } from '../../rule.js';
 import { commonPractice } from '../../source.js';
 import { shownQuantity } from '../../shown-quantity.js';
 
-/** Largest impeller over vessel diameter; ribbons and anchors scrape close to the wall. */
-const largestShare = 0.98;
-const smallestShare = 0.2;
+/** Impeller over vessel diameter between which each kind works; anchors and ribbons sweep the wall. */
+const sweeping = { least: 0.7, most: 0.995 };
+const free = { least: 0.2, most: 0.75 };
+
+const sharesOf = (impeller: string): { readonly least: number; readonly most: number } =>
+  impeller === 'anchor' || impeller.endsWith('ribbon') ? sweeping : free;
 
 export const stirrerFits = judgement({
   id: 'stirring.stirrer-fits',
@@ -13,14 +16,17 @@ export const stirrerFits = judgement({
   group: 'stirring',
   kind: 'hard',
   unit: 'm',
-  of: { vessel: ['geometry'], stirrer: ['diameterM'] },
+  of: { vessel: ['geometry'], stirrer: ['diameterM', 'impeller'] },
   conditions: [],
   judge: ({ vessel, stirrer }) => {
     const share = stirrer.diameterM / vessel.geometry.innerDiameterM;
+    const { least, most } = sharesOf(stirrer.impeller);
     const shown = `${stirrer.name} measures ${shownQuantity(stirrer.diameterM, 'm')}; ${vessel.name} is ${shownQuantity(vessel.geometry.innerDiameterM, 'm')} wide`;
-    if (share > largestShare) return notMet(`${shown}.`);
-    return share < smallestShare ? notMet(`${shown}: it would stir only the middle.`) : met;
+    if (share > most) return notMet(`${shown}.`);
+    return share < least ? notMet(`${shown}: too small to reach its contents.`) : met;
   },
   met: 'The stirrer goes into the vessel and reaches its contents.',
-  source: [commonPractice('impeller between a fifth and 98 % of the vessel diameter')],
+  source: [
+    commonPractice('a fifth to three quarters of the vessel diameter; anchors and ribbons 70 to 99.5 %'),
+  ],
 });

@@ -5,9 +5,9 @@ import { commonPractice } from '../../source.js';
 
 /** Two names mean the same material when the tables find the same grade, or the names are equal. */
 const isSame = (a: string, b: string): boolean => {
-  const found = [materialGrade(a), materialGrade(b)];
-  const [first, second] = found;
-  return a.toLowerCase() === b.toLowerCase() || (first !== undefined && first === second);
+  if (a.toLowerCase() === b.toLowerCase()) return true;
+  const [first, second] = [materialGrade(a), materialGrade(b)];
+  return first.ok && second.ok && first.value.key === second.value.key;
 };
 
 export const materialWish = judgement({
