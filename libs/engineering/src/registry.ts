@@ -9,6 +9,7 @@ import { hazardousAreaCalculations } from './hazardous-area/hazardous-area-calcu
 import { liftingCalculations } from './lifting/lifting-calculations.js';
 import { pedCalculations } from './ped/ped-calculations.js';
 import { materialsCalculations } from './materials/materials-calculations.js';
+import { specialCalculations } from './special/special-calculations.js';
 import { strengthCalculations } from './strength/strength-calculations.js';
 import { reliefCalculations } from './relief/relief-calculations.js';
 import { stirringCalculations } from './stirring/stirring-calculations.js';
@@ -25,6 +26,7 @@ export const calculations: readonly Calculation[] = [
   ...liftingCalculations,
   ...materialsCalculations,
   ...pedCalculations,
+  ...specialCalculations,
   ...strengthCalculations,
   ...reliefCalculations,
   ...stirringCalculations,

@@ -3,7 +3,7 @@ import { calculation } from '../calculation.js';
 import { cylinderRules } from './cylinder-rules.js';
 import { cylinderRange, cylinderSources } from './cylinder-sources.js';
 import { permissiblePressureField } from './pressure-fields.js';
-import { permissibleWallPressure, wallPressureInputs } from './wall-calculation.js';
+import { wallPressure, wallPressureInputs } from './wall-calculation.js';
 
 /**
  * Permissible internal pressure of a cylinder.
@@ -25,5 +25,5 @@ export const cylinderPressure = calculation({
   formula: String.raw`P = \frac{2 f z\,e}{D_i + e}`,
   range: cylinderRange,
   source: cylinderSources,
-  compute: (inputs, log) => permissibleWallPressure(cylinderRules, inputs, log),
+  compute: (inputs, log) => wallPressure(cylinderRules, inputs, log),
 });

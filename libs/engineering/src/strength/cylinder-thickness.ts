@@ -3,7 +3,7 @@ import { calculation } from '../calculation.js';
 import { cylinderRules } from './cylinder-rules.js';
 import { cylinderRange, cylinderSources } from './cylinder-sources.js';
 import { requiredThicknessField } from './pressure-fields.js';
-import { requiredWall, wallThicknessInputs } from './wall-calculation.js';
+import { wallThickness, wallThicknessInputs } from './wall-calculation.js';
 
 /**
  * Required thickness of a cylinder under internal pressure.
@@ -25,5 +25,5 @@ export const cylinderThickness = calculation({
   formula: String.raw`e = \frac{P D_i}{2 f z - P} = \frac{P D_e}{2 f z + P}`,
   range: cylinderRange,
   source: cylinderSources,
-  compute: (inputs, log) => requiredWall(cylinderRules, inputs, log),
+  compute: (inputs, log) => wallThickness(cylinderRules, inputs, log),
 });

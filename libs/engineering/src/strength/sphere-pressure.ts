@@ -2,7 +2,7 @@ import { z } from 'zod';
 import { calculation } from '../calculation.js';
 import { sphereRange, sphereRules, sphereSources } from './sphere-rules.js';
 import { permissiblePressureField } from './pressure-fields.js';
-import { permissibleWallPressure, wallPressureInputs } from './wall-calculation.js';
+import { wallPressure, wallPressureInputs } from './wall-calculation.js';
 
 /**
  * Permissible internal pressure of a spherical shell or hemispherical end.
@@ -24,5 +24,5 @@ export const spherePressure = calculation({
   formula: String.raw`P = \frac{4 f z\,e}{D_i + e}`,
   range: sphereRange,
   source: sphereSources,
-  compute: (inputs, log) => permissibleWallPressure(sphereRules, inputs, log),
+  compute: (inputs, log) => wallPressure(sphereRules, inputs, log),
 });

@@ -2,7 +2,7 @@ import { z } from 'zod';
 import { calculation } from '../calculation.js';
 import { sphereRange, sphereRules, sphereSources } from './sphere-rules.js';
 import { requiredThicknessField } from './pressure-fields.js';
-import { requiredWall, wallThicknessInputs } from './wall-calculation.js';
+import { wallThickness, wallThicknessInputs } from './wall-calculation.js';
 
 /**
  * Required thickness of a spherical shell or hemispherical end under internal pressure.
@@ -24,5 +24,5 @@ export const sphereThickness = calculation({
   formula: String.raw`e = \frac{P D_i}{4 f z - P} = \frac{P D_e}{4 f z + P}`,
   range: sphereRange,
   source: sphereSources,
-  compute: (inputs, log) => requiredWall(sphereRules, inputs, log),
+  compute: (inputs, log) => wallThickness(sphereRules, inputs, log),
 });

@@ -42,11 +42,38 @@ const hasOneSize = ({ innerRadiusM, outerDiameterM }: Size): boolean =>
 const oneSize = (): ReturnType<typeof missingInput> =>
   missingInput('innerRadiusM', 'give either innerRadiusM or outerDiameterM, not both');
 
+/** What a shell has to carry [Pa]; `stress` is f z. */
+export interface WallDemand {
+  readonly code: PressureCode;
+  readonly pressure: number;
+  readonly stress: number;
+}
+
+/** The diameter ratio that a code asks for. `outerDiameter` gives the outer diameter of a ratio [m]. */
+export const wallNeed = (
+  rules: WallRules,
+  { code, pressure, stress }: WallDemand,
+  outerDiameter: (diameterRatio: number) => number,
+): Outcome<WallAnswer> => {
+  const needed: Outcome<WallAnswer, WallLimit> = rules[code].diameterRatio(
+    pressure / stress,
+    (k) => outerDiameter(k) <= smallTubeDiameter,
+  );
+  if (needed.ok) return needed;
+  const { highest, advice } = needed.error;
+  return outOfRange({
+    field: 'pressurePaGauge',
+    given: pressure,
+    unit: 'Pa',
+    allowed: `up to ${shown(highest * stress)} Pa at this stress by ${code}; ${advice}`,
+  });
+};
+
 /**
  * Required thickness of a round shell from inner radius or outer diameter.
  * @error CALC_INVALID_INPUT without one size, CALC_OUT_OF_RANGE where the code's last formula ends
  */
-export const requiredWall = (
+export const wallThickness = (
   rules: WallRules,
   inputs: z.output<typeof wallThicknessInputs>,
   log?: StepLog,
@@ -55,19 +82,10 @@ export const requiredWall = (
   const { code, pressurePaGauge: P, innerRadiusM, outerDiameterM = 0, allowableStressPa: f } = inputs;
   const { jointEfficiency } = inputs;
   const innerDiameter = innerRadiusM === undefined ? undefined : 2 * innerRadiusM;
-  const needed = rules[code].diameterRatio(
-    P / (f * jointEfficiency),
-    (k) => (innerDiameter === undefined ? outerDiameterM : innerDiameter * k) <= smallTubeDiameter,
+  const needed = wallNeed(rules, { code, pressure: P, stress: f * jointEfficiency }, (k) =>
+    innerDiameter === undefined ? outerDiameterM : innerDiameter * k,
   );
-  if (!needed.ok) {
-    const { highest, advice } = needed.error;
-    return outOfRange({
-      field: 'pressurePaGauge',
-      given: P,
-      unit: 'Pa',
-      allowed: `up to ${shown(highest * f * jointEfficiency)} Pa at this stress by ${code}; ${advice}`,
-    });
-  }
+  if (!needed.ok) return needed;
   const { value: k, branch } = needed.value;
   const thicknessM =
     innerDiameter === undefined ? (outerDiameterM * (1 - 1 / k)) / 2 : (innerDiameter * (k - 1)) / 2;
@@ -121,7 +139,7 @@ const tooThick = (
  * Permissible pressure of a round shell from inner radius or outer diameter.
  * @error CALC_INVALID_INPUT without one size, CALC_OUT_OF_RANGE without a bore or where the last formula ends
  */
-export const permissibleWallPressure = (
+export const wallPressure = (
   rules: WallRules,
   inputs: z.output<typeof wallPressureInputs>,
   log?: StepLog,
