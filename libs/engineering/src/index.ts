@@ -174,8 +174,8 @@ export {
   type ChamberClass,
   type ChamberFluid,
   classifyChamber,
-  vesselAssessment,
-} from './ped/vessel-assessment.js';
+} from './ped/classify-chamber.js';
+export { vesselAssessment } from './ped/vessel-assessment.js';
 export { vesselCategory } from './ped/vessel-category.js';
 export * from './gas/gas-density.js';
 export * from './gas/uptake-reservoir.js';

@@ -5,7 +5,8 @@ import { fluidGroupOf } from './fluid-group.js';
 import { fluidGroupOfClass } from './fluid-group-of-hazard-class.js';
 import { substanceHazards } from './substance-hazards.js';
 import { testPressure } from './test-pressure.js';
-import { type ChamberFluid, vesselAssessment } from './vessel-assessment.js';
+import type { ChamberFluid } from './classify-chamber.js';
+import { vesselAssessment } from './vessel-assessment.js';
 
 interface Case {
   readonly fluids: readonly (string | ChamberFluid)[];
