@@ -49,7 +49,11 @@ export const impellerFields = {
     z.number().positive().max(20),
   ).optional(),
   baffleCount: quantity(
-    { unit: '1', symbol: 'n_B', description: 'Number of baffles; none where nothing is given' },
+    {
+      unit: '1',
+      symbol: 'n_B',
+      description: 'Number of baffles; four, the careful side for torque, where nothing is given',
+    },
     z.number().int().min(0).max(12),
   ).optional(),
   baffleWidthOverVessel: quantity(

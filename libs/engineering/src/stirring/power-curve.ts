@@ -39,6 +39,9 @@ const diameterRatios: Record<ImpellerConstants['curve'], readonly [number, numbe
   ribbon: [0.7, 0.995],
 };
 
+/** Baffles of a tenth of the vessel diameter where nothing is said: the careful side for torque and power. */
+const usualBaffles = 4;
+
 /** Without baffles axial impellers and turbines draw less; how much less is not known for these types. */
 const unbaffledLow = 0.4;
 
@@ -55,7 +58,7 @@ const shapeOf = (
         bladeAngleDeg: geometry.bladeAngleDeg ?? constants.blades.angleDeg,
         impellerOverVessel: d / t,
         liquidHeightOverVessel: (geometry.liquidHeightM ?? t) / t,
-        baffleCount: geometry.baffleCount ?? 0,
+        baffleCount: geometry.baffleCount ?? usualBaffles,
         baffleWidthOverVessel: geometry.baffleWidthOverVessel ?? 0.1,
       });
       return { ...blades, formula: 'Kamei–Hiraoka, baffles blended' };
@@ -101,7 +104,7 @@ export const powerCurveOf = (geometry: ImpellerInVessel): Outcome<PowerCurve, Ca
       allowed: `${String(least)} to ${String(most)} of the vessel diameter for a ${geometry.impeller}`,
     });
   }
-  const unbaffled = constants.curve === 'constants' && (geometry.baffleCount ?? 0) === 0;
+  const unbaffled = constants.curve === 'constants' && geometry.baffleCount === 0;
   return succeed({
     constants,
     ...shapeOf(geometry, constants),

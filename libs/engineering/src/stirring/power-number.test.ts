@@ -69,6 +69,12 @@ describe('power number against published values', () => {
     expect(laminarConstant).toBeCloseTo(357.4, 1);
   });
 
+  it('takes four baffles, the careful side for torque, where nothing is said', () => {
+    const { baffleCount, ...silent } = turbine;
+    expect(value(silent)).toEqual(value({ ...silent, baffleCount }));
+    expect(value(silent).powerNumber).toBeGreaterThan(value({ ...silent, baffleCount: 0 }).powerNumber);
+  });
+
   it('does not call four baffles of a tenth fully baffled for a six-blade turbine', () => {
     expect(value({ ...turbine, reynolds: 1e6 }).powerNumber).toBeLessThan(0.9 * 5.82);
   });
