@@ -24,7 +24,7 @@ describe('special.vessel', () => {
         fc.double({ min: 1e5, max: 10e6, noNaN: true }),
         fc.double({ min: 0.004, max: 0.1, noNaN: true }),
         fc.constantFrom(0, 0.001),
-        (form, pressurePaGauge, volumeM3, corrosionAllowanceM) => {
+        (form, pressurePaGauge, ...[volumeM3, corrosionAllowanceM]) => {
           const given = {
             ...base,
             form,

@@ -43,7 +43,7 @@ const ends: readonly (readonly [string, Calculation, Calculation, Record<string,
   ),
 ];
 
-describe.each(ends)('an end %s', (_name, ofThickness, ofPressure, shape) => {
+describe.each(ends)('an end %s', (_name, ...[ofThickness, ofPressure, shape]) => {
   const common = { ...shape, allowableStressPa: stress, jointEfficiency: 1 };
   const wall = fc.double({ min: 0.0025, max: 0.033, noNaN: true });
   const carried = (thicknessM: number): number => {
@@ -100,7 +100,7 @@ describe('a torispherical end by EN 13445-3', () => {
     [1.2e6, 0.5, 1, 0.1, 111.333e6, 2.702e-3, 4.244e-3],
     [0.6e6, 1, 1, 0.1, 111.333e6, 2.698e-3, 4.861e-3],
     [10e6, 0.25, 0.8, 0.154, 84.667e6, 12.17e-3, 12.17e-3],
-  ])('of %f Pa and diameter %f m', (P, De, crown, knuckle, f, crownWall, wall) => {
+  ])('of %f Pa and diameter %f m', (P, De, ...[crown, knuckle, f, crownWall, wall]) => {
     const shape = {
       code: 'EN 13445-3' as const,
       crownRadiusM: crown * De,

@@ -32,7 +32,7 @@ const shells = [
 ] as const;
 const stress = 120e6;
 
-describe.each(shells)('a %s', (_name, ofThickness, ofPressure, highest) => {
+describe.each(shells)('a %s', (_name, ...[ofThickness, ofPressure, highest]) => {
   describe.each(pressureCodes)('by %s', (code) => {
     const load = fc.double({ min: 1e-6, max: highest[code], noNaN: true });
     const radius = fc.double({ min: 0.005, max: 3, noNaN: true });
@@ -192,7 +192,7 @@ describe('published examples outside the reference cases', () => {
     [157.165, 360.03, 21400, 0.03, 1.353],
     [169.578, 360.03, 21400, 0.03, 1.458],
     [3584.6, 96.418, 19585, 0.157, 9.145],
-  ])('sphere of %f psi and radius %f in', (P, R, S, allowance, printed) => {
+  ])('sphere of %f psi and radius %f in', (P, R, ...[S, allowance, printed]) => {
     const t = thickness(sphereThickness, {
       code: 'ASME VIII-1',
       pressurePaGauge: P * psi,

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import type { z } from 'zod';
 import { fromMemory, published } from '../source-reference.js';
 import { length, type PressureCode } from './pressure-fields.js';
 import { ad2000Torispherical } from './torispherical-ad-2000.js';
