@@ -72,7 +72,7 @@ export function alternatives(
     parts.sort((a, b) => rank(b.solution, objective) - rank(a.solution, objective));
     const part = parts.pop() as Part;
     found.push(part.solution);
-    meter.known = [...found];
+    meter.known = () => found;
     meter.report(found.length, k);
     if (found.length < k) for (const rest of remainders(core, part, differIn)) add(rest);
   }

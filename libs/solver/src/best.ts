@@ -160,7 +160,7 @@ export function best(
 ): Solution | 'impossible' {
   const target = { core, allowed: allowChoices(core, options.choices ?? []) };
   const watch = (solution: Solution): void => {
-    meter.known = solution;
+    meter.known = () => solution;
   };
   return bestSolution(target, options.objective, { meter, watch }) ?? 'impossible';
 }

@@ -10,6 +10,10 @@ export interface Layer {
   readonly to: Int32Array;
   /** `words` words for each edge. */
   readonly masks: Uint32Array;
+  /** Edges of node n are `first[n]` up to `first[n + 1]`. */
+  readonly first: Int32Array;
+  /** Node that class c of node n leads to, at `n * classes + c`; −1: nowhere. */
+  readonly next: Int32Array;
 }
 
 /**
@@ -37,6 +41,8 @@ function buildLayer(children: Int32Array, classes: number): { layer: Layer; numb
   const from: number[] = [];
   const to: number[] = [];
   const masks: number[] = [];
+  const first: number[] = [0];
+  const next: number[] = [];
   let nodes = 0;
   for (let r = 0; r < rows; r++) {
     const row = children.subarray(r * classes, (r + 1) * classes);
@@ -61,7 +67,12 @@ function buildLayer(children: Int32Array, classes: number): { layer: Layer; numb
       const at = edge * words + (c >>> 5);
       masks[at] = (masks[at] as number) | (1 << (c & 31));
     }
-    const number = edgeOf.size === 0 ? -1 : nodes++;
+    let number = -1;
+    if (edgeOf.size > 0) {
+      number = nodes++;
+      first.push(from.length);
+      for (const child of row) next.push(child);
+    }
     numberOf.set(key, number);
     numbers[r] = number;
   }
@@ -73,13 +84,16 @@ function buildLayer(children: Int32Array, classes: number): { layer: Layer; numb
     from: Int32Array.from(from),
     to: Int32Array.from(to),
     masks: Uint32Array.from(masks),
+    first: Int32Array.from(first),
+    next: Int32Array.from(next),
   };
   return { layer, numbers };
 }
 
 /** @param cells 1 for an allowed tuple, row-major over `counts` (at least one dimension) */
 export function buildDecisionDiagram(counts: readonly number[], cells: ArrayLike<number>): DecisionDiagram {
-  let numbers: Int32Array = Int32Array.from(cells, (cell) => (cell === 1 ? 0 : -1));
+  let numbers: Int32Array = new Int32Array(cells.length);
+  for (let t = 0; t < cells.length; t++) numbers[t] = cells[t] === 1 ? 0 : -1;
   const layers: Layer[] = [];
   for (const classes of [...counts].reverse()) {
     const built = buildLayer(numbers, classes);

@@ -63,7 +63,8 @@ function draftConstant(spec: ConstraintSpec, isMet: boolean, options: DraftOptio
 function draftTable(spec: TableSpec, options: DraftOptions): Draft {
   const { allowed, margin } = spec;
   const { atLeast = -Infinity } = options;
-  const cells = Int32Array.from(allowed, (a, t) => (a === 1 && (margin?.[t] ?? Infinity) >= atLeast ? 1 : 0));
+  const cells = Int32Array.from(allowed);
+  if (margin) for (let t = 0; t < cells.length; t++) if ((margin[t] as number) < atLeast) cells[t] = 0;
   const grid = readGrid(spec, options.sizes, cells);
   return draftGrid(spec, settle(grid, options), options);
 }

@@ -27,7 +27,7 @@ export function explain(setting: Setting, options: ExplainOptions, meter: Meter<
     if (finding.kind !== 'conflict') continue;
     if (conflicts.length >= most) return { kind: 'conflict', conflicts, complete: false };
     conflicts.push({ choices: finding.choices, constraints: finder.constraints(finding.choices) });
-    meter.known = { kind: 'conflict', conflicts: [...conflicts], complete: false };
+    meter.known = () => ({ kind: 'conflict', conflicts, complete: false });
     meter.report(conflicts.length);
   }
   return { kind: 'conflict', conflicts, complete: true };

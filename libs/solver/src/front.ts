@@ -44,7 +44,7 @@ export function front(
       if (!found) break;
       all.push(found);
       longest = Math.max(longest, found.delay);
-      meter.known = undominated(all);
+      meter.known = () => undominated(all);
       meter.report(all.length);
       if (found.margin === Infinity) break;
       margin = nextUp(found.margin);

@@ -38,24 +38,43 @@ function selectSlices(
   return result;
 }
 
-/** A number for each slice along a dimension; equal numbers for equal slices. */
-function sliceNumbers(cells: Int32Array, counts: number[], dimension: number): Int32Array {
+/** A hash for each slice along a dimension. */
+function sliceHashes(cells: Int32Array, counts: number[], dimension: number): Int32Array {
   const { outer, inner } = spans(counts, dimension);
   const count = counts[dimension] as number;
-  const numberOf = new Map<string, number>();
-  const numbers = new Int32Array(count);
-  const slice = new Int32Array(outer * inner);
-  for (let c = 0; c < count; c++) {
-    for (let o = 0; o < outer; o++) {
-      const from = (o * count + c) * inner;
-      slice.set(cells.subarray(from, from + inner), o * inner);
+  const hashes = new Int32Array(count).fill(0x811c9dc5);
+  let at = 0;
+  for (let o = 0; o < outer; o++)
+    for (let c = 0; c < count; c++) {
+      let hash = hashes[c] as number;
+      for (let i = 0; i < inner; i++)
+        hash = Math.imul(hash ^ (hash >>> 15) ^ (cells[at++] as number), 0x01000193);
+      hashes[c] = hash;
     }
-    const key = slice.join();
-    const number = numberOf.get(key) ?? numberOf.size;
-    numberOf.set(key, number);
-    numbers[c] = number;
-  }
-  return numbers;
+  return hashes;
+}
+
+/** For each slice along a dimension the first slice that is equal to it. */
+function equalSlices(cells: Int32Array, counts: number[], dimension: number): Int32Array {
+  const { outer, inner } = spans(counts, dimension);
+  const count = counts[dimension] as number;
+  const areEqual = (a: number, b: number): boolean => {
+    for (let o = 0; o < outer; o++) {
+      const [atA, atB] = [(o * count + a) * inner, (o * count + b) * inner];
+      for (let i = 0; i < inner; i++) if (cells[atA + i] !== cells[atB + i]) return false;
+    }
+    return true;
+  };
+  const hashes = sliceHashes(cells, counts, dimension);
+  const byHash = new Map<number, number[]>();
+  return Int32Array.from({ length: count }, (_, c) => {
+    const alike = byHash.get(hashes[c] as number) ?? [];
+    const equal = alike.find((other) => areEqual(other, c));
+    if (equal !== undefined) return equal;
+    alike.push(c);
+    byHash.set(hashes[c] as number, alike);
+    return c;
+  });
 }
 
 /** Reads a classed array into a grid: classes numbered by first appearance, unused classes dropped. */
@@ -66,7 +85,7 @@ export function readGrid(classed: ClassedScope, sizes: readonly number[], cells:
   for (const [dimension, variable] of classed.scope.entries()) {
     const keys =
       classed.classOf?.[dimension] ?? Array.from({ length: sizes[variable] as number }, (_, i) => i);
-    const { map, origin } = classMap<number>(variable, keys);
+    const { map, origin } = classMap(variable, keys);
     if (origin.length !== counts[dimension] || origin.some((key, i) => key !== i))
       result = selectSlices(result, { counts, dimension }, origin);
     counts[dimension] = origin.length;
@@ -81,14 +100,13 @@ export function reduceGrid(grid: Grid): Grid {
   const maps = [...grid.maps];
   const counts = maps.map((m) => m.count);
   for (const [dimension, map] of grid.maps.entries()) {
-    const numbers = sliceNumbers(cells, counts, dimension);
+    const first = equalSlices(cells, counts, dimension);
     const merged = classMap(
       map.variable,
-      Array.from(map.classOf, (c) => numbers[c] as number),
+      map.classOf.map((c) => first[c] as number),
     );
     if (merged.map.count === counts[dimension]) continue;
-    const kept = merged.origin.map((number) => numbers.indexOf(number));
-    cells = selectSlices(cells, { counts, dimension }, kept);
+    cells = selectSlices(cells, { counts, dimension }, merged.origin);
     counts[dimension] = merged.map.count;
     maps[dimension] = merged.map;
   }

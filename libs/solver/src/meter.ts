@@ -16,8 +16,8 @@ export interface Ticker {
 /** Counts the search nodes of one query, watches its signal, and keeps what is known so far. */
 export class Meter<T> implements Ticker {
   nodes = 0;
-  /** Best answer so far, for a query that is stopped. */
-  known: T | null = null;
+  /** What is known so far, worked out only where the query is stopped. */
+  known: () => T | null = () => null;
   private readonly limit: number;
 
   constructor(private readonly options: QueryOptions) {
@@ -41,7 +41,7 @@ export function answer<T>(options: QueryOptions, run: (meter: Meter<T>) => T): A
     return { status: 'proved', value: run(meter) };
   } catch (trouble) {
     if (trouble instanceof Interruption)
-      return { status: 'not proved', known: meter.known, reason: trouble.reason };
+      return { status: 'not proved', known: meter.known(), reason: trouble.reason };
     throw trouble;
   }
 }

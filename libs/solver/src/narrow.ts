@@ -19,12 +19,13 @@ export function narrow(setting: Setting, options: NarrowOptions, meter: Meter<Na
   const state = enter(core, allowed);
   const total = core.layout.variables;
   const watch = (known: { state: Uint32Array; witnesses: { shown: Uint32Array } }): void => {
-    const valid = flagsOf(core, known.witnesses.shown, allowed);
-    const possible = flagsOf(core, known.state, allowed);
-    meter.known = {
-      consistent: true,
-      valid,
-      undecided: possible.map((flags, x) => flags.map((f, v) => (f === 1 && valid[x]?.[v] === 0 ? 1 : 0))),
+    meter.known = () => {
+      const valid = flagsOf(core, known.witnesses.shown, allowed);
+      const possible = flagsOf(core, known.state, allowed);
+      const undecided = possible.map((flags, x) =>
+        flags.map((f, v) => (f === 1 && valid[x]?.[v] === 0 ? 1 : 0)),
+      );
+      return { consistent: true, valid, undecided };
     };
   };
   const narrowed = state && narrowState({ network, state, pool }, meter, watch);
@@ -34,7 +35,7 @@ export function narrow(setting: Setting, options: NarrowOptions, meter: Meter<Na
 
   const free = [...valid];
   for (const [done, choice] of choices.entries()) {
-    meter.known = { consistent, valid };
+    meter.known = () => ({ consistent, valid });
     meter.report(done, choices.length);
     const x = choice.variable;
     const others = allowChoices(

@@ -56,7 +56,7 @@ export function repair(setting: Setting, options: RepairOptions, meter: Meter<Re
     const found = repairGivingUp({ core, choices, givenUp: finding.choices }, meter);
     repairs.push({ ...found, rank: options.by === 'cost' ? found.cost : finding.weight });
     repairs.sort((a, b) => a.rank - b.rank || a.cost - b.cost);
-    meter.known = { kind: 'repairs', repairs: repairs.slice(0, most), complete: false };
+    meter.known = () => ({ kind: 'repairs', repairs: repairs.slice(0, most), complete: false });
     meter.report(repairs.length);
   }
   return { kind: 'repairs', repairs: repairs.slice(0, most), complete: repairs.length <= most };

@@ -108,7 +108,11 @@ export function narrowState(
   const witnesses = new Witnesses(network);
   const search = new Search(network, meter);
   const known = pool.within(network, state);
-  for (const solution of known.slice(0, 40)) witnesses.mark(solution, state);
+  const variables = [...(task.variables ?? network.layout.size.keys())];
+  for (const solution of known) {
+    if (variables.every((x) => witnesses.covers(x, state))) break;
+    witnesses.mark(solution, state);
+  }
   const first = known[0] ?? search.solve(state);
   if (!first) return null;
   let last: Int32Array = first;
