@@ -27,7 +27,8 @@ const shownSlots = new Set<SlotName>([
 ]);
 
 const isShown = ({ slot, shapes }: Part): boolean => {
-  if (slot === null) return shapes.some((shape) => shape.kind === 'area' && shape.line === 'none' && shape.fill !== 'solid');
+  if (slot === null)
+    return shapes.some((shape) => shape.kind === 'area' && shape.line === 'none' && shape.fill !== 'solid');
   const parsed = parseSlotPath(slot);
   return parsed !== undefined && shownSlots.has(parsed.slot);
 };

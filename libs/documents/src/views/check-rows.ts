@@ -1,0 +1,97 @@
+import { parseSlotPath, type RuleResult, type SlotPath, type Status, statusRank } from '@flangewise/model';
+import { formatNumber } from '@flangewise/quantities';
+import { differenceText, figureText } from './figure-text.js';
+
+/** One line of the compliance summary. */
+export interface CheckRow {
+  readonly status: Status;
+  readonly title: string;
+  /** Numbers and titles of the parts: "2 Coupling, 12 Stirrer". */
+  readonly parts: string;
+  readonly demand: string;
+  readonly limit: string;
+  /** Share of the limit; null where nothing can be divided. */
+  readonly utilisation: number | null;
+  readonly margin: string;
+  readonly restsOn: string;
+  /** The verdict in words; shown where numbers do not tell all. */
+  readonly text: string;
+}
+
+const marginText = ({ status, reserve, unit }: RuleResult): string => {
+  if (status === 'not decidable') return 'open';
+  if (reserve === undefined) return '';
+  return `${differenceText(reserve, unit)}${status === 'outside standard range' ? ', review' : ''}`;
+};
+
+const restsOn = ({ source }: RuleResult): string => {
+  const [first, ...others] = source;
+  if (first === undefined) return '–';
+  const memory = source.some(({ basis }) => basis === 'from memory, unverified');
+  const practice = source.every(({ basis }) => basis === 'common practice');
+  const more = others.length === 0 ? '' : ` and ${String(others.length)} more`;
+  return `${first.citation}${more}${memory ? ', partly from memory, unverified' : practice ? ', common practice' : ''}`;
+};
+
+const partsText = (paths: readonly string[], numbers: ReadonlyMap<SlotPath, number>): string => {
+  const named = paths.flatMap((path) => {
+    const number = numbers.get(path as SlotPath);
+    return number === undefined || parseSlotPath(path) === undefined ? [] : [number];
+  });
+  return [...new Set(named)].toSorted((a, b) => a - b).join(', ');
+};
+
+/** Whether more is better here: the demand is a least value, the limit what the part reaches. */
+const asksForMore = ({ demand, limit, status }: RuleResult): boolean => {
+  if (typeof demand !== 'number' || typeof limit !== 'number') return false;
+  const within = status === 'met' || status === 'met with caution';
+  return within ? demand > limit : status === 'not met' && demand < limit;
+};
+
+/** Worst first; among equals the least room first. */
+const order = (a: RuleResult, b: RuleResult): number =>
+  statusRank[a.status] - statusRank[b.status] || (b.utilisation ?? -1) - (a.utilisation ?? -1);
+
+/** Every result as a row: demands rounded up, limits down, each to the safe side. */
+export const checkRowsOf = (
+  results: readonly RuleResult[],
+  numbers: ReadonlyMap<SlotPath, number>,
+): CheckRow[] =>
+  results.toSorted(order).map((result) => {
+    const inverted = asksForMore(result);
+    return {
+      status: result.status,
+      title: result.title,
+      parts: partsText(result.slots, numbers),
+      demand:
+        result.demand === undefined
+          ? result.status === 'not decidable'
+            ? '?'
+            : ''
+          : figureText(result.demand, result.unit, inverted ? 'down' : 'up'),
+      limit:
+        result.limit === undefined ? '' : figureText(result.limit, result.unit, inverted ? 'up' : 'down'),
+      utilisation: result.utilisation ?? null,
+      margin: marginText(result),
+      restsOn: restsOn(result),
+      text: result.text,
+    };
+  });
+
+const phrases: Readonly<Record<Status, string>> = {
+  met: 'met',
+  'met with caution': 'met with caution',
+  'not met': 'not met',
+  'outside standard range': 'outside the standard range',
+  'not decidable': 'not decidable',
+};
+
+/** "22 checks: 18 met, 2 met with caution, 1 outside the standard range, 1 not decidable." */
+export const checksSentence = (results: readonly RuleResult[]): string => {
+  const statuses = Object.keys(phrases) as Status[];
+  const counts = statuses
+    .map((status) => ({ status, count: results.filter((result) => result.status === status).length }))
+    .filter(({ count }) => count > 0)
+    .map(({ status, count }) => `${String(count)} ${phrases[status]}`);
+  return `${formatNumber(results.length)} checks: ${counts.join(', ')}. The heavy stroke is the limit.`;
+};

@@ -1,0 +1,139 @@
+import { type Item, type Offer, parseSlotPath, slots, type System } from '@flangewise/model';
+import { dateText } from './date-text.js';
+import type { Issue, Row, TitleBlockView } from './issue.js';
+import { areWhole, moneyText } from './money-text.js';
+import { summarySentence } from './summary-sentence.js';
+import { titleBlockView } from './title-block-view.js';
+
+/** Something that can be had besides, priced apart from the total. */
+export interface OfferOption {
+  readonly name: string;
+  readonly price: string;
+  readonly note?: string;
+}
+
+/** The letter with prices; every amount as text for people. */
+export interface OfferView {
+  readonly block: TitleBlockView;
+  readonly client: string;
+  readonly contact: string | null;
+  readonly number: string;
+  readonly date: string | null;
+  readonly validUntil: string | null;
+  readonly title: string;
+  readonly scope: string;
+  readonly positions: readonly {
+    readonly position: string;
+    readonly item: string;
+    readonly name: string;
+    readonly use: string;
+    readonly quantity: string;
+    readonly unitPrice: string;
+    readonly total: string;
+    readonly special: boolean;
+    readonly note: string | null;
+  }[];
+  readonly totals: readonly (Row & { readonly strong: boolean })[];
+  readonly options: readonly { readonly name: string; readonly price: string; readonly note: string }[];
+  readonly deliveryWeeks: number;
+  readonly deliveryChain: readonly Row[];
+  readonly terms: readonly string[];
+  readonly openPoints: readonly { readonly question: string; readonly why: string }[];
+  readonly cautions: readonly string[];
+  readonly basis: string;
+  readonly watermark: string | null;
+}
+
+export interface OfferViewInput {
+  readonly system: System;
+  readonly items: ReadonlyMap<string, Item>;
+  readonly offer: Offer;
+  readonly issue: Issue;
+  readonly options?: readonly OfferOption[];
+  /** What keeps the offer from being released. */
+  readonly blocking?: readonly string[];
+}
+
+const useText = (paths: readonly string[]): string =>
+  [
+    ...new Set(
+      paths.flatMap((path) => {
+        const parsed = parseSlotPath(path);
+        return parsed === undefined ? [] : [slots[parsed.slot].title];
+      }),
+    ),
+  ].join(', ');
+
+const totalsOf = (offer: Offer, money: (amount: string) => string): OfferView['totals'] => {
+  const hasDiscount = !/^-?0+(\.0+)?$/.test(offer.discount);
+  const hasTax = !/^-?0+(\.0+)?$/.test(offer.tax);
+  return [
+    ...(hasDiscount
+      ? [
+          { label: 'Sum of the positions', value: money(offer.listTotal), strong: false },
+          {
+            label: `Discount ${offer.discountPercent} %`,
+            value: money(offer.discount.startsWith('-') ? offer.discount : `-${offer.discount}`),
+            strong: false,
+          },
+        ]
+      : []),
+    { label: hasTax ? 'Net' : 'Total, without tax', value: money(offer.net), strong: !hasTax },
+    ...(hasTax
+      ? [
+          { label: `Tax ${offer.taxPercent} %`, value: money(offer.tax), strong: false },
+          { label: 'Total', value: money(offer.total), strong: true },
+        ]
+      : []),
+  ];
+};
+
+export const offerViewOf = ({
+  system,
+  items,
+  offer,
+  issue,
+  options = [],
+  blocking = [],
+}: OfferViewInput): OfferView => {
+  const whole = areWhole([
+    ...offer.positions.flatMap(({ unitPrice, total }) => [unitPrice, total]),
+    offer.listTotal,
+    offer.discount,
+    offer.net,
+    offer.tax,
+    offer.total,
+    ...options.map(({ price }) => price),
+  ]);
+  const money = (amount: string): string => moneyText(amount, offer.currency, whole);
+  return {
+    block: titleBlockView({ system, offer, issue, blocking }),
+    client: offer.client ?? system.inquiry.client ?? 'Client not named',
+    contact: system.inquiry.contact ?? null,
+    number: `${offer.number}-${offer.revision}`,
+    date: offer.date === undefined ? null : dateText(offer.date),
+    validUntil: offer.validUntil === undefined ? null : dateText(offer.validUntil),
+    title: offer.title,
+    scope: summarySentence(system, items),
+    positions: offer.positions.map((line) => ({
+      position: String(line.position),
+      item: line.item,
+      name: line.name,
+      use: useText(line.slots),
+      quantity: String(line.quantity),
+      unitPrice: money(line.unitPrice),
+      total: money(line.total),
+      special: line.special,
+      note: line.note ?? null,
+    })),
+    totals: totalsOf(offer, money),
+    options: options.map(({ name, price, note }) => ({ name, price: money(price), note: note ?? '' })),
+    deliveryWeeks: offer.deliveryWeeks,
+    deliveryChain: offer.deliveryChain.map(({ step, days }) => ({ label: step, value: `${String(days)} d` })),
+    terms: offer.terms,
+    openPoints: offer.openPoints.map(({ question, why }) => ({ question, why })),
+    cautions: offer.cautions,
+    basis: `Price list ${offer.priceList}, catalogue ${offer.catalogueRevision}, rules ${offer.ruleRevision}`,
+    watermark: offer.watermark ?? null,
+  };
+};
