@@ -229,3 +229,4 @@ export { specialVessel } from './special/special-vessel.js';
 export { flatCover } from './strength/flat-cover.js';
 export { requiredWall } from './strength/required-wall.js';
 export { vesselExternalRating } from './strength/vessel-external-rating.js';
+export { openingPressure } from './strength/opening-pressure.js';

@@ -12,6 +12,7 @@ import { glassThermalShock } from './glass-thermal-shock.js';
 import { glassTubePressure } from './glass-tube-pressure.js';
 import { glassVessel } from './glass-vessel.js';
 import { hydrostaticTest } from './hydrostatic-test.js';
+import { openingPressure } from './opening-pressure.js';
 import { requiredWall } from './required-wall.js';
 import { spherePressure } from './sphere-pressure.js';
 import { sphereThickness } from './sphere-thickness.js';
@@ -36,6 +37,7 @@ export const strengthCalculations: readonly Calculation[] = [
   glassTubePressure,
   glassVessel,
   hydrostaticTest,
+  openingPressure,
   requiredWall,
   spherePressure,
   sphereThickness,
