@@ -6,6 +6,9 @@ import type { AqueousSolution } from './aqueous-solution-data.js';
 
 const zeroCelsiusK = 273.15;
 
+/** Below this mass fraction a solution is water within 0.1 %; the powers of w in the forms run off to infinity there. */
+const asWater = 1e-4;
+
 /** State of a solution of one solute. */
 export interface SolutionState {
   readonly massFraction: number;
@@ -45,7 +48,7 @@ export const laliberteDensity = (solution: AqueousSolution, state: SolutionState
 export const laliberteViscosity = (solution: AqueousSolution, state: SolutionState): number => {
   const { massFraction: w, temperatureK } = state;
   const t = temperatureK - zeroCelsiusK;
-  if (w === 0) return laliberteWaterViscosity(t) / 1000;
+  if (w < asWater) return laliberteWaterViscosity(t) / 1000;
   const v = (index: number): number => coefficient(solution.viscosity.coefficients, index - 1);
   const solute = Math.exp((v(1) * w ** v(2) + v(3)) / (v(4) * t + 1)) / (v(5) * w ** v(6) + 1);
   return (laliberteWaterViscosity(t) ** (1 - w) * solute ** w) / 1000;
@@ -65,7 +68,7 @@ export const laliberteHeatCapacity = (
   }: SolutionState & { readonly waterHeatCapacityJPerKgK: number },
 ): number => {
   const t = temperatureK - zeroCelsiusK;
-  if (w === 0) return waterHeatCapacityJPerKgK;
+  if (w < asWater) return waterHeatCapacityJPerKgK;
   const a = (index: number): number => coefficient(solution.heatCapacity.coefficients, index - 1);
   const solute = a(1) * Math.exp(a(2) * t + a(3) * Math.exp(0.01 * t) + a(4) * w) + a(5) * w ** a(6);
   return (1 - w) * waterHeatCapacityJPerKgK + w * 1000 * solute;
@@ -91,9 +94,20 @@ export const solutionRanges = (solution: AqueousSolution, property: SolutionProp
   };
 };
 
+/** Viscosity is extrapolated by this factor of its highest mass fraction at most, and never in temperature. */
+const viscosityReach = 1.1;
+
+const reach = (solution: AqueousSolution, property: SolutionPropertyName) => {
+  const { own, outer } = solutionRanges(solution, property);
+  return property === 'viscosity'
+    ? { ...own, maxMassFraction: Math.min(1, viscosityReach * own.maxMassFraction) }
+    : outer;
+};
+
 /**
- * Whether a state lies in the data to which a property was fitted (`fitted`), or only in what the data of the
- * solute's other properties cover (`extrapolated`: say so). Further out there is no answer.
+ * Whether a state lies in the data to which a property was fitted (`fitted`), or only near them (`extrapolated`: say so):
+ * density and heat capacity within the data of the solute's other properties, viscosity up to 10 % more in mass fraction.
+ * Further out there is no answer: the exponentials of the form turn wild.
  * @error CALC_OUT_OF_RANGE
  */
 export const solutionCoverage = (
@@ -101,21 +115,22 @@ export const solutionCoverage = (
   property: SolutionPropertyName,
   { massFraction, temperatureK }: SolutionState,
 ): Outcome<'fitted' | 'extrapolated'> => {
-  const { own, outer } = solutionRanges(solution, property);
-  if (massFraction > outer.maxMassFraction) {
+  const { own } = solutionRanges(solution, property);
+  const limit = reach(solution, property);
+  if (massFraction > limit.maxMassFraction) {
     return outOfRange({
       field: 'massFraction',
       given: massFraction,
       unit: '',
-      allowed: `0 to ${shown(outer.maxMassFraction)} (${solution.name} in water)`,
+      allowed: `0 to ${shown(limit.maxMassFraction)} (${solution.name} in water)`,
     });
   }
-  if (temperatureK < outer.minTemperatureK || temperatureK > outer.maxTemperatureK) {
+  if (temperatureK < limit.minTemperatureK || temperatureK > limit.maxTemperatureK) {
     return outOfRange({
       field: 'temperatureK',
       given: temperatureK,
       unit: 'K',
-      allowed: `${shown(outer.minTemperatureK)} to ${shown(outer.maxTemperatureK)} K (${solution.name} in water)`,
+      allowed: `${shown(limit.minTemperatureK)} to ${shown(limit.maxTemperatureK)} K (${solution.name} in water)`,
     });
   }
   const fitted =

@@ -31,7 +31,8 @@ export const compressibilityFactor = calculation({
     compressibilityFactor: quantity({ unit: '1', symbol: 'Z', description: 'Compressibility factor' }),
   }),
   formula: String.raw`Z = \frac{p}{\rho R T} = 1 + \delta\,\frac{\partial\alpha^r}{\partial\delta}`,
-  range: 'within the equation of the gas, below the vapour pressure where T < T_c; other gases ± 5 %',
+  range:
+    'within the equation of the gas, below the vapour pressure where T < T_c; other gases by Peng–Robinson with the band in the step',
   source: [published('reference equation of state of the gas'), published('peng-robinson-1976')],
   compute: ({ gas, pressurePaAbs, temperatureK }, log) => {
     const state = gasState(gas, { pressurePaAbs, temperatureK });

@@ -101,14 +101,17 @@ const fromCubic = (fluid: Fluid, condition: GasCondition): Outcome<GasState> => 
   if (!gaseous.ok) return gaseous;
   const factor = pengRobinsonFactor(fluid, condition);
   if (!factor.ok) return factor;
+  const relativeUncertainty = pengRobinsonUncertainty(
+    condition.pressurePaAbs / (fluid.criticalPoint?.pressurePaAbs ?? condition.pressurePaAbs),
+  );
   return succeed({
     name: fluid.name,
     molarMassKgPerMol: fluid.molarMassKgPerMol,
     compressibilityFactor: factor.value,
     molarDensityMolPerM3:
       condition.pressurePaAbs / (factor.value * molarGasConstant * condition.temperatureK),
-    equation: 'Peng and Robinson (1976), expected within ± 5 %, more near the critical point',
-    relativeUncertainty: pengRobinsonUncertainty,
+    equation: `Peng and Robinson (1976), expected within ± ${String(100 * relativeUncertainty)} %`,
+    relativeUncertainty,
   });
 };
 
