@@ -100,7 +100,35 @@ describe('strength.vesselRating', () => {
     expect(Number.isFinite(at(0.14))).toBe(true);
   });
 
+  it('weakens the end by an opening, less so with a branch', () => {
+    const at = (change: object) => rating({ ...base, ...change }).endPressurePaGauge;
+    const whole = at({});
+    const hole = at({ endOpeningDiameterM: 0.06 });
+    const reinforced = at({ endOpeningDiameterM: 0.06, endBranchThicknessM: 0.012 });
+    expect(hole).toBeLessThan(whole);
+    expect(reinforced).toBeGreaterThan(hole);
+    expect(reinforced).toBeLessThanOrEqual(whole);
+    const flat = { form: 'flat' as const, endThicknessM: 0.05 };
+    expect(at({ ...flat, endOpeningDiameterM: 0.06 }) / at(flat)).toBeCloseTo(0.8, 12);
+  });
+
+  it('counts a cone by itself and by its junction', () => {
+    const cone = { form: 'conical' as const, coneHalfAngleDeg: 30, endThicknessM: 0.012 };
+    const { endPressurePaGauge } = rating({ ...base, ...cone });
+    // EN 13445-3 7.6.4 and 7.6.6 by hand: D_c = 0.312 m, √(0.312/0.012) = 5.09902.
+    const beta = (5.09902 * Math.tan(Math.PI / 6)) / (3 * (1 + 1 / Math.sqrt(Math.cos(Math.PI / 6)))) - 0.15;
+    const junction = (2 * 112e6 * 0.012) / (0.312 * beta);
+    const wall = (2 * 112e6 * 0.012 * Math.cos(Math.PI / 6)) / (0.3 + 0.012 * Math.cos(Math.PI / 6));
+    expect(endPressurePaGauge / Math.min(junction, wall)).toBeCloseTo(1, 5);
+    expect(evaluate(vesselRating, { ...base, ...cone, code: 'AD 2000' })).toMatchObject({
+      ok: false,
+      error: { code: 'CALC_INVALID_INPUT', field: 'code' },
+    });
+  });
+
   it.each([
+    ['endOpeningDiameterM', { endOpeningDiameterM: 0.181 }],
+    ['endBranchThicknessM', { endOpeningDiameterM: 0.06, endBranchThicknessM: 0.03 }],
     ['wallThicknessM', { corrosionAllowanceM: 0.012 }],
     [
       'coverPortCircleM',

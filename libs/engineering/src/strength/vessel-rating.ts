@@ -2,7 +2,7 @@ import { z } from 'zod';
 import { type CalculationError, fail, type Outcome, succeed } from '@flangewise/model';
 import { calculation, quantity, type StepLog } from '../calculation.js';
 import { endFormField } from '../geometry/end-form.js';
-import { coneHalfAngleField, lengthField } from '../geometry/geometry-fields.js';
+import { coneHalfAngleField, extentField, lengthField } from '../geometry/geometry-fields.js';
 import { formulaStep } from '../formula-step.js';
 import { outOfRange } from '../out-of-range.js';
 import { shown } from '../shown.js';
@@ -10,6 +10,7 @@ import { fromMemory } from '../source-reference.js';
 import { coverFields, coverOf } from './cover-fields.js';
 import { cylinderRules } from './cylinder-rules.js';
 import { cylinderSources } from './cylinder-sources.js';
+import { endOpeningPressure } from './end-opening.js';
 import { endRating } from './end-rating.js';
 import { attachmentFactorField } from './flat-end-fields.js';
 import { flatCoverPressureOf, openingFactor } from './flat-cover-rule.js';
@@ -33,6 +34,14 @@ const inputs = z.strictObject({
   endThicknessM: lengthField('e_e', 'Wall of the end, new, less its tolerance'),
   coneHalfAngleDeg: coneHalfAngleField.optional(),
   endAttachmentFactor: attachmentFactorField.optional(),
+  endOpeningDiameterM: extentField(
+    'd_eb',
+    'Opening in the centre of the end: outer diameter of its branch, or of the hole; 0 unless given',
+  ).optional(),
+  endBranchThicknessM: extentField(
+    'e_b',
+    'Wall of that branch, new; 0, a plain hole, unless given',
+  ).optional(),
   allowableStressPa: allowableStressField,
   jointEfficiency: jointEfficiencyField.optional(),
   corrosionAllowanceM: quantity(
@@ -94,17 +103,28 @@ const ratedEnd = (given: VesselRatingInputs, log?: StepLog): Outcome<number> => 
     },
     log,
   );
-  if (rated.ok) {
+  if (!rated.ok) return rated;
+  log?.({
+    symbol: 'P_end',
+    formula: `${given.form} end by ${given.code}`,
+    substituted: `e = ${shown(given.endThicknessM - (given.corrosionAllowanceM ?? 0))} m, f = ${shown(given.allowableStressPa)} Pa`,
+    value: rated.value,
+    unit: 'Pa',
+    note: 'without opening',
+  });
+  const opened = endOpeningPressure(given, rated.value);
+  if (!opened.ok) return opened;
+  if ((given.endOpeningDiameterM ?? 0) > 0) {
     log?.({
-      symbol: 'P_end',
-      formula: `${given.form} end by ${given.code}`,
-      substituted: `e = ${shown(given.endThicknessM - (given.corrosionAllowanceM ?? 0))} m, f = ${shown(given.allowableStressPa)} Pa`,
-      value: rated.value,
+      symbol: 'P_opening',
+      formula: given.form === 'flat' ? 'P_end (D_i − d_eb) / D_i' : 'pressure-area balance at the opening',
+      substituted: `d_eb = ${shown(given.endOpeningDiameterM ?? 0)} m, e_b = ${shown(given.endBranchThicknessM ?? 0)} m`,
+      value: opened.value,
       unit: 'Pa',
-      note: 'openings of the end not counted: check their reinforcement on its own',
+      note: 'EN 13445-3 9.5.2, 10.6 in every code; from memory, unverified',
     });
   }
-  return rated;
+  return succeed(Math.min(rated.value, opened.value));
 };
 
 /** The rule of an end speaks of `thicknessM`; here that field is `endThicknessM`. */
@@ -140,6 +160,7 @@ const ratedCover = (given: VesselRatingInputs, log?: StepLog): Outcome<number | 
  * and flat cover, all corroded. The closure, the seal and the ports have limits of their own.
  *
  * @param code  formulas of shell and end; the cover is by EN 13445-3 clause 10 in every code
+ * @param endOpeningDiameterM in the centre of the end, with its branch as reinforcement; none unless given [m]
  * @param endAttachmentFactor flat end, 0.41 (EN 13445-3, AD 2000) or 0.33 (ASME) unless given [-]
  * @returns pressurePaGauge [Pa], limitingPart, each part's pressure [Pa], shellMethod
  * @error CALC_OUT_OF_RANGE where the corrosion allowance leaves no wall or a code's formula ends;
@@ -162,13 +183,13 @@ export const vesselRating = calculation({
   }),
   formula: String.raw`PS = \min(P_\mathrm{shell}, P_\mathrm{end}, P_\mathrm{cover})`,
   range:
-    'as the parts: shell thin to e/De = 0.16 (EN 13445-3), thick above; torispherical end 0.001 to 0.08 De; cone to 60°, EN 13445-3 only; openings of the end not counted',
+    'as the parts: shell thin to e/De = 0.16 (EN 13445-3), thick above; torispherical end 0.001 to 0.08 De; cone to 60°, EN 13445-3 only; one opening, in the centre of the end',
   source: [
     ...cylinderSources,
     ...torisphericalSources,
     ...sphereSources,
     ...flatEndSources,
-    fromMemory('en-13445-3:2021 §7.6, §10.5.2, §10.6'),
+    fromMemory('en-13445-3:2021 §7.6, §9.5.2, §10.5.2, §10.6'),
   ],
   compute: (given, log) => {
     const { corrosionAllowanceM: c = 0 } = given;
