@@ -8,10 +8,39 @@ import { type Fluid, findFluid } from './fluid-data.js';
 import { substanceField } from './fluid-fields.js';
 import { fluidProperty, propertyRange } from './fluid-property.js';
 
-const bisections = 60;
+const maxSteps = 60;
+const precisionK = 1e-8;
+
+/** Root of a rising function that is nearly straight over 1/T, by false position with halving (Illinois). */
+const bracketedRoot = (
+  rising: (temperatureK: number) => number,
+  {
+    minTemperatureK,
+    maxTemperatureK,
+  }: { readonly minTemperatureK: number; readonly maxTemperatureK: number },
+): number => {
+  let [low, high] = [minTemperatureK, maxTemperatureK];
+  let [atLow, atHigh] = [rising(low), rising(high)];
+  let last = 0;
+  for (let step = 0; step < maxSteps && high - low > precisionK; step += 1) {
+    const inverse = (atHigh / low - atLow / high) / (atHigh - atLow);
+    const next = Math.min(high, Math.max(low, 1 / inverse));
+    const value = rising(next);
+    if (Math.abs(value) < 1e-12) return next;
+    if (value < 0) {
+      [low, atLow] = [next, value];
+      if (last < 0) atHigh /= 2;
+    } else {
+      [high, atHigh] = [next, value];
+      if (last > 0) atLow /= 2;
+    }
+    last = Math.sign(value);
+  }
+  return (low + high) / 2;
+};
 
 /**
- * Boiling temperature of a fluid at a pressure: p_v(T) = p by bisection over the range of the vapour pressure [K].
+ * Boiling temperature of a fluid at a pressure: p_v(T) = p over the range of the vapour pressure [K].
  * @error CALC_MISSING_PROPERTY, CALC_OUT_OF_RANGE
  */
 export const fluidBoilingTemperature = (fluid: Fluid, pressurePaAbs: number): Outcome<number> => {
@@ -31,16 +60,12 @@ export const fluidBoilingTemperature = (fluid: Fluid, pressurePaAbs: number): Ou
       allowed: `${shown(lowest.value)} to ${shown(highest.value)} Pa (vapour pressure of ${fluid.name}); above its critical pressure nothing boils`,
     });
   }
-  let low = range.minTemperatureK;
-  let high = range.maxTemperatureK;
-  for (let step = 0; step < bisections; step += 1) {
-    const middle = (low + high) / 2;
-    const pressure = at(middle);
-    if (!pressure.ok) return pressure;
-    if (pressure.value < pressurePaAbs) low = middle;
-    else high = middle;
-  }
-  return succeed((low + high) / 2);
+  return succeed(
+    bracketedRoot((temperatureK) => {
+      const pressure = at(temperatureK);
+      return pressure.ok ? Math.log(pressure.value / pressurePaAbs) : 0;
+    }, range),
+  );
 };
 
 /**

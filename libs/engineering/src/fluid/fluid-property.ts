@@ -80,6 +80,30 @@ const logProperty = (
   });
 };
 
+const notCovered = (fluid: Fluid, property: FluidPropertyName, temperatureK: number): Outcome<never> => {
+  const { words } = properties[property];
+  const range = propertyRange(fluid, property);
+  if (range === undefined) {
+    return fail({
+      code: 'CALC_MISSING_PROPERTY',
+      message: `substance: ${fluid.name} given; its ${words} is not tabulated. Give a measured value`,
+      field: 'substance',
+      given: fluid.name,
+      allowed: `a substance whose ${words} is tabulated`,
+    });
+  }
+  const critical = fluid.criticalPoint?.temperatureK;
+  const beyond = critical !== undefined && temperatureK > critical;
+  return outOfRange({
+    field: 'temperatureK',
+    given: temperatureK,
+    unit: 'K',
+    allowed: `${shown(range.minTemperatureK)} to ${shown(range.maxTemperatureK)} K (${words} of ${fluid.name}${
+      beyond ? `; above its critical point at ${shown(critical)} K there is no liquid` : ''
+    })`,
+  });
+};
+
 /**
  * A property of a fluid at a temperature, from the first row whose range covers it.
  *
@@ -92,30 +116,8 @@ export const fluidProperty = (
   property: FluidPropertyName,
   { temperatureK, log }: { readonly temperatureK: number; readonly log?: StepLog | undefined },
 ): Outcome<number> => {
-  const { words } = properties[property];
-  const range = propertyRange(fluid, property);
-  if (range === undefined) {
-    return fail({
-      code: 'CALC_MISSING_PROPERTY',
-      message: `substance: ${fluid.name} given; its ${words} is not tabulated. Give a measured value`,
-      field: 'substance',
-      given: fluid.name,
-      allowed: `a substance whose ${words} is tabulated`,
-    });
-  }
   const row = fluid[property].find((candidate) => covers(candidate, temperatureK));
-  if (row === undefined) {
-    const critical = fluid.criticalPoint?.temperatureK;
-    const beyond = critical !== undefined && temperatureK > critical;
-    return outOfRange({
-      field: 'temperatureK',
-      given: temperatureK,
-      unit: 'K',
-      allowed: `${shown(range.minTemperatureK)} to ${shown(range.maxTemperatureK)} K (${words} of ${fluid.name}${
-        beyond ? `; above its critical point at ${shown(critical)} K there is no liquid` : ''
-      })`,
-    });
-  }
+  if (row === undefined) return notCovered(fluid, property, temperatureK);
   if (log) logProperty(log, property, { fluid, row, temperatureK });
   return succeed(valueOf(fluid, row, temperatureK));
 };

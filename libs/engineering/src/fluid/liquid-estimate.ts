@@ -86,6 +86,7 @@ const extended = (
   property: FluidPropertyName,
   { temperatureK, log }: At,
 ): LiquidValue | undefined => {
+  if (property !== 'liquidHeatCapacity' && property !== 'liquidViscosity') return undefined;
   const critical = fluid.criticalPoint?.temperatureK;
   const range = propertyRange(fluid, property);
   if (critical === undefined || range === undefined) return undefined;
@@ -105,7 +106,7 @@ const extended = (
     };
   }
   const before = tabulated(fluid, property, { temperatureK: end - 5 });
-  if (property !== 'liquidViscosity' || !before.ok) return undefined;
+  if (!before.ok) return undefined;
   const slope = Math.log(last.value.value / before.value.value) / (1 / end - 1 / (end - 5));
   return {
     ...asEstimate(
@@ -118,10 +119,8 @@ const extended = (
 
 const pureValue = (fluid: Fluid, property: LiquidPropertyName, at: At): Outcome<LiquidValue> => {
   const name = pureNames[property];
-  const found = tabulated(fluid, name, at);
-  if (found.ok) return found;
   const estimate = extended(fluid, name, at);
-  return estimate === undefined ? found : succeed(estimate);
+  return estimate === undefined ? tabulated(fluid, name, at) : succeed(estimate);
 };
 
 const waterValue = (property: LiquidPropertyName, temperatureK: number): Outcome<number> => {
