@@ -12,7 +12,7 @@ import { fluidProperty } from './fluid-property.js';
  * @param substance    CAS number or common name
  * @param temperatureK T [K]
  * @returns densityKgPerM3 ρ [kg/m3]
- * @range from the melting point to the critical point, as far as a row reaches; saturated liquid, compression neglected
+ * @range from the melting point to the critical point, as far as a row reaches; saturated liquid, compression neglected; up to 3 % off in the last 3 % below the critical temperature
  * @error CALC_UNKNOWN_SUBSTANCE, CALC_MISSING_PROPERTY, CALC_OUT_OF_RANGE
  * @source vdi-heat-atlas part D3; perry-8 table 2-32 (the row used is named in the step)
  */
@@ -25,7 +25,7 @@ export const liquidDensity = calculation({
   }),
   formula: String.raw`\rho(T)\ \text{by the PPDS or DIPPR 105 form of the row}`,
   range:
-    'from the melting point to the critical point, as far as a row reaches; saturated liquid, compression neglected',
+    'from the melting point to the critical point, as far as a row reaches; saturated liquid, compression neglected; up to 3 % off in the last 3 % below the critical temperature',
   source: [published('vdi-heat-atlas part D3'), published('perry-8 table 2-32')],
   compute: ({ substance, temperatureK }, log) => {
     const fluid = findFluid(substance);
