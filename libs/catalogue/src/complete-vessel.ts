@@ -39,26 +39,38 @@ export const completeVessel = (design: VesselDesign): Outcome<ItemOf<'vessel'>> 
       allowed: `at most ${(outside.value / 1e5).toFixed(2)} bar`,
     });
   }
-  const { minTemperatureK, maxTemperatureK, jacket, ...given } = design;
+  const { jacket, liningThicknessM } = design;
   const { innerVolumeL, depthM, smallestFillL, massKg, jacketAreaM2 } = figures.value;
   return succeed({
     slot: 'vessel',
+    id: design.id,
     name: `Vessel ${volumeWord(design.nominalVolumeL)}, ${materialWord(design)}, PS ${String(pressure.value)}${jacket === null ? '' : ', jacketed'}`,
     families: [design.family],
     massKg: rounded(massKg),
+    leadTimeDays: design.leadTimeDays,
     wetted: [design.material],
     rating: {
       maxPressurePaGauge: pressure.value * 1e5,
-      minTemperatureK,
-      maxTemperatureK,
+      minTemperatureK: design.minTemperatureK,
+      maxTemperatureK: design.maxTemperatureK,
       vacuum: design.construction !== 'lined' && outside.value >= atmospherePa + jacketPa,
     },
     portsM: [],
     life: 'current',
-    ...given,
+    family: design.family,
+    construction: design.construction,
+    material: design.material,
+    carrier: design.carrier,
+    ...(liningThicknessM === undefined ? {} : { liningThicknessM }),
+    geometry: design.geometry,
+    bore: design.bore,
+    nominalVolumeL: design.nominalVolumeL,
     innerVolumeL: rounded(innerVolumeL),
     depthM: rounded(depthM),
     smallestFillL: rounded(smallestFillL),
+    corrosionAllowanceM: design.corrosionAllowanceM,
     jacket: jacket === null ? null : { ...jacket, areaM2: rounded(jacketAreaM2) },
+    bottomPortM: design.bottomPortM,
+    thermalShockK: design.thermalShockK,
   });
 };

@@ -1,7 +1,8 @@
 import { designStressAt, evaluate, glassVessel, vesselRating } from '@flangewise/engineering';
 import { fail, type Outcome, succeed } from '@flangewise/model';
+import { bottomOpeningPressurePa } from './bottom-opening.js';
 import { preferredBelow } from './preferred-pressure.js';
-import { pressureWallOf } from './pressure-wall.js';
+import { type PressureWall, pressureWallOf } from './pressure-wall.js';
 import { standardEnds } from './range.js';
 import type { VesselDesign } from './vessel-design.js';
 
@@ -13,22 +14,37 @@ const glassBar = ({ geometry }: VesselDesign): Outcome<number> => {
   return rated.ok ? succeed(rated.value.pressureBarGauge) : rated;
 };
 
-const wallPa = (design: VesselDesign): Outcome<number> => {
-  const { material, temperatureK, ...wall } = pressureWallOf(design);
-  const stress = designStressAt(material, temperatureK);
-  if (!stress.ok) return stress;
-  const { cylinderLengthM: _, ...walls } = wall;
+const shellAndEndPa = (wall: PressureWall, allowableStressPa: number): Outcome<number> => {
   const rated = evaluate(vesselRating, {
     code: 'EN 13445-3',
-    ...walls,
-    allowableStressPa: stress.value.stressPa,
+    innerDiameterM: wall.innerDiameterM,
+    wallThicknessM: wall.wallThicknessM,
+    endThicknessM: wall.endThicknessM,
+    form: wall.form,
+    corrosionAllowanceM: wall.corrosionAllowanceM,
+    allowableStressPa,
   });
   return rated.ok ? succeed(rated.value.pressurePaGauge) : rated;
 };
 
+const wallPa = (design: VesselDesign): Outcome<number> => {
+  const wall = pressureWallOf(design);
+  const stress = designStressAt(wall.material, wall.temperatureK);
+  if (!stress.ok) return stress;
+  const allowableStressPa = stress.value.stressPa;
+  const body = shellAndEndPa(wall, allowableStressPa);
+  if (!body.ok || design.bottomPortM === null) return body;
+  const port = bottomOpeningPressurePa(wall, {
+    portM: design.bottomPortM + 2 * (design.liningThicknessM ?? 0),
+    branchThicknessM: design.bottomBranchThicknessM ?? 0,
+    allowableStressPa,
+  });
+  return port.ok ? succeed(Math.min(body.value, port.value)) : port;
+};
+
 /**
- * Computed permissible pressure of the body of a vessel at its highest temperature [Pa]: shell and end by
- * EN 13445-3, a lined vessel by its carrier, glass by the glass rules.
+ * Computed permissible pressure of the body of a vessel at its highest temperature [Pa]: shell, end and
+ * bottom port by EN 13445-3, a lined vessel by its carrier, glass by the glass rules.
  *
  * @error as designStressAt for a material without design data, and as vesselRating, glassVessel
  */

@@ -23,5 +23,7 @@ export interface VesselDesign
     Partial<Pick<Vessel, 'liningThicknessM'>> {
   readonly minTemperatureK: number;
   readonly maxTemperatureK: number;
+  /** Wall of the branch of the bottom port [m]; metal and lined vessels with a port have one. */
+  readonly bottomBranchThicknessM?: number;
   readonly jacket: { readonly maxPressurePaGauge: number; readonly gapM: number } | null;
 }

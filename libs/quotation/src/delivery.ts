@@ -15,6 +15,9 @@ export interface Delivery {
   readonly weeks: number;
 }
 
+/** A part and the places that it takes; several vessel sets take several. */
+type Part = Pick<BillLine, 'item' | 'slots'>;
+
 interface Plan {
   readonly assembly: number;
   readonly test: number;
@@ -25,10 +28,10 @@ const planOf = (family: string): Plan =>
   (days.families as Readonly<Record<string, Plan>>)[family] ?? days.otherFamily;
 
 /** Papers are written after the test, so their time comes on top of it. */
-const isPaper = ({ item }: BillLine): boolean => item.slot === 'qualification';
+const isPaper = ({ item }: Part): boolean => item.slot === 'qualification';
 
-const slowest = (lines: readonly BillLine[]): BillLine | undefined =>
-  lines.reduce<BillLine | undefined>(
+const slowest = (lines: readonly Part[]): Part | undefined =>
+  lines.reduce<Part | undefined>(
     (longest, line) =>
       longest === undefined || line.item.leadTimeDays > longest.item.leadTimeDays ? line : longest,
     undefined,
@@ -38,7 +41,7 @@ const slowest = (lines: readonly BillLine[]): BillLine | undefined =>
  * Delivery time: parts are made side by side, so the slowest one starts the chain; assembly and test follow, by the
  * slowest family of the system, with days for every further vessel set; acceptance and papers end it.
  */
-export const deliveryOf = (lines: readonly BillLine[]): Delivery => {
+export const deliveryOf = (lines: readonly Part[]): Delivery => {
   const vessels = lines.flatMap(({ item, slots }) =>
     item.slot === 'vessel' ? slots.map(() => item.family) : [],
   );
@@ -59,6 +62,6 @@ export const deliveryOf = (lines: readonly BillLine[]): Delivery => {
   return { chain, days: total, weeks: Math.ceil(total / days.daysPerWeek) };
 };
 
-/** Working days of the chain for parts that stand in no bill yet: what a search ranks by. */
+/** Working days for parts that each take one place, as a search lists them. */
 export const deliveryDaysOf = (items: readonly Item[]): number =>
-  deliveryOf(items.map((item) => ({ item, slots: [slotPath(item.slot)], quantity: 1 }))).days;
+  deliveryOf(items.map((item) => ({ item, slots: [slotPath(item.slot)] }))).days;
