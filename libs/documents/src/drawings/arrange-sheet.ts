@@ -81,7 +81,7 @@ const fitted = (scene: Scene, frame: SheetFrame, columns: Columns) => {
 export const arrangeSheet = (scene: Scene, frame: SheetFrame): Sheet => {
   const columns = columnsOf(frame);
   const { scale, origin } = fitted(scene, frame, columns);
-  const anchors = placeAnchors(scene, 7 / scale);
+  const anchors = placeAnchors(scene);
   const numbers = numberSlots(scene, anchors);
   const toSheet = ([x, y]: Point): Point => [origin[0] + scale * x, origin[1] + scale * y];
   const reach = reachOf(scene);

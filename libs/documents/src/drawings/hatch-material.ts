@@ -4,7 +4,7 @@ import type { HatchMaterial } from './scene.js';
 const rules: readonly (readonly [RegExp, HatchMaterial])[] = [
   [/glass/i, 'glass'],
   [/titan|zircon|tantal|niob|\b3\.7\d{3}\b/i, 'reactive'],
-  [/nickel|\b2\.4\d{3}\b|\bN(?:0|1)\d{4}\b/i, 'nickel'],
+  [/alloy|nickel|\b2\.4\d{3}\b|\bN(?:0|1)\d{4}\b/i, 'nickel'],
   [/\bP(?:TFE|FA|EEK|P|VDF|C)\b|FEP|polymer|elastomer|polycarbonate/i, 'polymer'],
   [/alumin/i, 'aluminium'],
 ];

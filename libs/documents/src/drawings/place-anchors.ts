@@ -70,12 +70,12 @@ const allowedSides = (scene: Scene, set: number | null): readonly Side[] => {
 /**
  * One anchor for every slot that can be seen. A leader comes in level from the left or the right edge of the drawing;
  * side and height are chosen so that it passes over as little of other parts as possible, that both sides
- * carry about as many, and that no two leaders of a side run closer than `apart` millimetres.
+ * carry about as many, and that no two leaders of a side run closer than a hundredth of the height. They depend on
+ * the scene alone, so numbers are the same at every size.
  */
-export const placeAnchors = (scene: Scene, apart: number): Anchor[] => {
+export const placeAnchors = (scene: Scene): Anchor[] => {
   const map = partMapOf(scene);
-  const rowHeight = (scene.bounds.bottom - scene.bounds.top) / map.rows;
-  const gap = Math.max(1, Math.ceil(apart / rowHeight));
+  const gap = Math.ceil(map.rows / 90);
   const bySide = { left: candidatesFrom(map, 'left'), right: candidatesFrom(map, 'right') };
   const found = scene.slots.map((slot, i) => {
     const sides = allowedSides(scene, slot.set);
@@ -109,6 +109,9 @@ export const placeAnchors = (scene: Scene, apart: number): Anchor[] => {
 /** Slots in the order of their numbers: left column downwards, right column downwards, then those that are not drawn. */
 export const numberSlots = (scene: Scene, anchors: readonly Anchor[]): ReadonlyMap<SlotPath, number> => {
   const shown = anchors.map(({ path }) => path);
-  const rest = scene.slots.map(({ path }) => path).filter((path) => !shown.includes(path));
+  const rest = scene.slots
+    .map(({ path }) => path)
+    .filter((path) => !shown.includes(path))
+    .toSorted((a, b) => Number(a.endsWith('.material')) - Number(b.endsWith('.material')));
   return new Map([...shown, ...rest].map((path, i) => [path, i + 1]));
 };

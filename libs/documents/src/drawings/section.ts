@@ -9,6 +9,8 @@ import { baseParts, standingSets } from './standing-sets.js';
 export interface SectionOptions {
   /** Draw only the set with this index, with everything it shares. */
   readonly set?: number;
+  /** `short` breaks the stand off early, so that the vessel shows larger. */
+  readonly stand?: 'full' | 'short';
 }
 
 const labelOf = (set: DrawnSet): string => {
@@ -20,7 +22,7 @@ const labelOf = (set: DrawnSet): string => {
 export const sectionOf = (model: DrawingModel, options: SectionOptions = {}): Scene | undefined => {
   const shown = model.sets.filter(({ index }) => options.set === undefined || index === options.set);
   if (shown.length === 0) return undefined;
-  const { sets, floor } = standingSets(model, shown);
+  const { sets, floor } = standingSets(model, shown, options.stand ?? 'full');
   const parts = [...baseParts(model, sets, floor), ...sets.flatMap((set) => set.parts)];
   const bounds = boundsOf(parts);
   return {

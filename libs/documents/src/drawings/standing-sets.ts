@@ -28,13 +28,13 @@ export interface Floor {
 }
 
 /** The floor at its true height, or nearer with a break where the stand would take most of the sheet. */
-const floorOf = (model: DrawingModel, bodies: readonly Box[]): Floor => {
+const floorOf = (model: DrawingModel, bodies: readonly Box[], stand: 'full' | 'short'): Floor => {
   const lowest = Math.max(...bodies.map((body) => body.bottom));
   const highest = Math.min(...bodies.map((body) => body.top));
   const least = lowest + 0.07 * (lowest - highest);
   const wanted = model.frame?.height ?? least;
-  const allowed = 0.26 * (lowest - highest);
-  if (wanted - lowest > 1.5 * allowed) return { y: lowest + allowed, breakAt: lowest + allowed * 0.6 };
+  const allowed = (stand === 'full' ? 0.26 : 0.11) * (lowest - highest);
+  if (wanted - lowest > 1.4 * allowed) return { y: lowest + allowed, breakAt: lowest + allowed * 0.6 };
   return { y: Math.max(wanted, least), breakAt: null };
 };
 
@@ -76,6 +76,7 @@ const standParts = (
 export const standingSets = (
   model: DrawingModel,
   shown: readonly DrawnSet[],
+  stand: 'full' | 'short',
 ): { readonly sets: StandingSet[]; readonly floor: Floor } => {
   const first = shown[0]?.index;
   const built = shown.map((set) => {
@@ -87,6 +88,7 @@ export const standingSets = (
   const floor = floorOf(
     model,
     built.map(({ body }) => body),
+    stand,
   );
   const hasStand = model.frame !== null || model.lift !== null;
   let cursor = 0;

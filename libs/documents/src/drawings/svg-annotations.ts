@@ -23,7 +23,7 @@ const points = (line: readonly Point[]): string =>
   line.map(([x, y], i) => `${i === 0 ? 'M' : 'L'}${figure(x)} ${figure(y)}`).join('');
 
 /** The middle of the widest stretch of a vertical dimension line that no leader crosses. */
-const clearHeight = (x: number, [from, to]: Point, sheet: Sheet): number => {
+export const clearHeight = (x: number, [from, to]: Point, sheet: Sheet): number => {
   const crossed = sheet.callouts
     .filter(({ line }) => (line[2][0] - x) * (line[3][0] - x) < 0)
     .map(({ line }) => line[3][1])

@@ -96,16 +96,13 @@ export const offerViewOf = ({
   options = [],
   blocking = [],
 }: OfferViewInput): OfferView => {
-  const whole = areWhole([
+  const priced = [
     ...offer.positions.flatMap(({ unitPrice, total }) => [unitPrice, total]),
-    offer.listTotal,
-    offer.discount,
-    offer.net,
-    offer.tax,
-    offer.total,
     ...options.map(({ price }) => price),
-  ]);
-  const money = (amount: string): string => moneyText(amount, offer.currency, whole);
+  ];
+  const sums = [offer.listTotal, offer.discount, offer.net, offer.tax, offer.total];
+  const money = (amount: string): string => moneyText(amount, offer.currency, areWhole(priced));
+  const sum = (amount: string): string => moneyText(amount, offer.currency, areWhole(sums));
   return {
     block: titleBlockView({ system, offer, issue, blocking }),
     client: offer.client ?? system.inquiry.client ?? 'Client not named',
@@ -126,7 +123,7 @@ export const offerViewOf = ({
       special: line.special,
       note: line.note ?? null,
     })),
-    totals: totalsOf(offer, money),
+    totals: totalsOf(offer, sum),
     options: options.map(({ name, price, note }) => ({ name, price: money(price), note: note ?? '' })),
     deliveryWeeks: offer.deliveryWeeks,
     deliveryChain: offer.deliveryChain.map(({ step, days }) => ({ label: step, value: `${String(days)} d` })),

@@ -11,7 +11,7 @@ import { formatQuantity } from '@flangewise/quantities';
 import type { DrawingModel } from '../drawings/drawing-model.js';
 import { numberSlots, placeAnchors } from '../drawings/place-anchors.js';
 import type { Scene } from '../drawings/scene.js';
-import { sectionOf } from '../drawings/section.js';
+import { sectionForPaper } from '../drawings/iso-scale.js';
 import { type CheckRow, checkRowsOf, checksSentence } from './check-rows.js';
 import { type EvidenceSheet, evidenceSheetsOf } from './evidence-sheets.js';
 import { moneyText } from './money-text.js';
@@ -41,6 +41,8 @@ export interface SpecificationView {
   readonly block: TitleBlockView;
   readonly summary: string;
   readonly drawing: DrawingModel;
+  /** The section at its scale `1 : denominator`; null while no vessel is chosen. */
+  readonly section: { readonly scene: Scene; readonly denominator: number } | null;
   /** Numbers of the parts, the same on every sheet. */
   readonly numbers: ReadonlyMap<SlotPath, number>;
   readonly ratings: readonly Row[];
@@ -77,8 +79,11 @@ export interface SpecificationInput {
   readonly facts?: { readonly ratings?: readonly Row[]; readonly utilities?: readonly Row[] };
 }
 
+/** Room for the section on the first sheet [mm]. */
+export const figurePlace = { width: 97, height: 172 } as const;
+
 const numbersOf = (scene: Scene | undefined): ReadonlyMap<SlotPath, number> =>
-  scene === undefined ? new Map() : numberSlots(scene, placeAnchors(scene, 5));
+  scene === undefined ? new Map() : numberSlots(scene, placeAnchors(scene));
 
 const partRows = (scene: Scene | undefined, numbers: ReadonlyMap<SlotPath, number>): PartRow[] =>
   (scene?.slots ?? [])
@@ -135,12 +140,14 @@ const revisionRows = ({ issue, offer }: SpecificationInput): SpecificationView['
 /** The specification of one revision of an offer. Nothing is reckoned here that decides anything. */
 export const specificationViewOf = (input: SpecificationInput): SpecificationView => {
   const { system, items, assessment, offer, drawing, issue, facts } = input;
-  const scene = sectionOf(drawing);
+  const section = sectionForPaper(drawing, figurePlace);
+  const scene = section?.scene;
   const numbers = numbersOf(scene);
   return {
     block: titleBlockView({ system, offer, issue, blocking: assessment.blocking }),
     summary: summarySentence(system, items),
     drawing,
+    section,
     numbers,
     ratings: [...(facts?.ratings ?? []), ...ratingRows({ system, items, assessment })],
     parts: partRows(scene, numbers),

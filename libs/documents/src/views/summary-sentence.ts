@@ -12,6 +12,9 @@ const volumesOf = (system: System, items: ReadonlyMap<string, Item>): string[] =
     return [count > 1 ? `${String(count)} × ${volume}` : volume];
   });
 
+const timesText = (count: number): string =>
+  count === 1 ? 'once' : count === 2 ? 'twice' : `${formatNumber(count)} times`;
+
 /** What the system is for, in one sentence from the inquiry. */
 export const summarySentence = (system: System, items: ReadonlyMap<string, Item>): string => {
   const { process, site, requirements } = system.inquiry;
@@ -27,12 +30,12 @@ export const summarySentence = (system: System, items: ReadonlyMap<string, Item>
   ].filter((limit) => limit !== undefined);
   const kind = process.kind === undefined || process.kind === 'other' ? 'reactions' : process.kind;
   const parts = [
-    `${volumes.length === 0 ? 'A' : volumes.join(' and ')} stirred pressure reactor${volumes.length > 1 ? 's' : ''} for ${kind}`,
+    `${volumes.length === 1 && !volumes[0]?.includes('×') ? 'A ' : ''}${volumes.length === 0 ? 'A' : volumes.join(' and ')} stirred pressure reactor${volumes.length > 1 || volumes[0]?.includes('×') === true ? 's' : ''} for ${kind}`,
     solvent === undefined ? '' : ` in ${solvent}`,
     limits.length === 0 ? '' : ` to ${limits.join(' and ')}`,
     requirements.openingsPerDay === undefined
       ? ''
-      : `, opened ${formatNumber(requirements.openingsPerDay)} times a day`,
+      : `, opened ${timesText(requirements.openingsPerDay)} a day`,
     site.zone === undefined
       ? ''
       : site.zone === 'none'

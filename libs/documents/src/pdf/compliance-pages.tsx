@@ -1,0 +1,174 @@
+/** @jsxRuntime automatic */
+import { Text, View } from '@react-pdf/renderer';
+import type { CheckRow } from '../views/check-rows.js';
+import type { SpecificationView } from '../views/specification-view.js';
+import { CheckBar } from './check-bar.js';
+import { ink, px, style } from './print-style.js';
+import { printText } from './print-text.js';
+import { Sheet } from './sheet.js';
+import { StatusMark } from './status-mark.js';
+
+/** Said on every sheet that somebody might take for a proof. */
+export const usualCaution =
+  'This document supports, and does not replace, the work of a qualified pressure-equipment engineer, the notified body and local rules.';
+
+const columns = {
+  mark: px(20),
+  demand: px(76),
+  limit: px(76),
+  bar: px(136),
+  margin: px(74),
+  source: px(118),
+} as const;
+
+const tones = {
+  met: ink.ink,
+  'met with caution': ink.caution,
+  'not met': ink.fail,
+  'outside standard range': ink.special,
+  'not decidable': ink.open,
+} as const;
+
+const Figures = ({ row }: { row: CheckRow }) => (
+  <View style={{ flexDirection: 'row', alignItems: 'center' }}>
+    <Text style={[style.number, style.strong, { width: columns.demand }]}>{printText(row.demand)}</Text>
+    <Text style={[style.number, { width: columns.limit }]}>{printText(row.limit)}</Text>
+    <View style={{ width: columns.bar, paddingLeft: px(14) }}>
+      <CheckBar row={row} />
+    </View>
+  </View>
+);
+
+/** A check that compares numbers shows them; one that judges shows its words across their columns. */
+const Check = ({ row }: { row: CheckRow }) => {
+  const compares = row.limit !== '' || (row.demand !== '' && row.demand !== '?');
+  const parts = row.parts === '' ? null : <Text style={style.small}>{`parts ${row.parts}`}</Text>;
+  const words = <Text style={[style.small, { color: ink.ink }]}>{printText(row.text)}</Text>;
+  return (
+    <View style={[style.row, { alignItems: 'center', paddingVertical: px(3) }]} wrap={false}>
+      <View style={{ width: columns.mark }}>
+        <StatusMark status={row.status} size={px(13)} />
+      </View>
+      <View style={{ flexGrow: 1, flexShrink: 1, flexBasis: 0, paddingRight: px(8) }}>
+        <Text style={style.strong}>{printText(row.title)}</Text>
+        {compares && row.status !== 'met' ? words : null}
+        {parts}
+      </View>
+      {compares ? (
+        <Figures row={row} />
+      ) : (
+        <View style={{ width: columns.demand + columns.limit + columns.bar, paddingLeft: px(10) }}>
+          {words}
+        </View>
+      )}
+      <Text style={[style.number, style.strong, { width: columns.margin, color: tones[row.status] }]}>
+        {printText(row.margin)}
+      </Text>
+      <Text style={{ width: columns.source, paddingLeft: px(12), fontSize: px(9.5), lineHeight: 1.2 }}>
+        {printText(row.restsOn)}
+      </Text>
+    </View>
+  );
+};
+
+const head = (
+  <View fixed style={[style.headRow, { marginTop: px(12) }]}>
+    <Text style={{ width: columns.mark }} />
+    <Text style={{ flexGrow: 1 }}>Check, parts</Text>
+    <Text style={[style.number, { width: columns.demand }]}>Demand</Text>
+    <Text style={[style.number, { width: columns.limit }]}>Limit</Text>
+    <Text style={{ width: columns.bar, paddingLeft: px(14) }}>Utilisation</Text>
+    <Text style={[style.number, { width: columns.margin }]}>Margin</Text>
+    <Text style={{ width: columns.source, paddingLeft: px(12) }}>Rests on</Text>
+  </View>
+);
+
+/** Every check with demand, limit, margin and what it rests on. */
+export const ComplianceSheets = ({ view }: { view: SpecificationView }) => (
+  <Sheet
+    block={view.block}
+    title="Compliance summary"
+    say={view.checksSentence}
+    scale="none"
+    watermark={view.watermark}
+    care={usualCaution}
+  >
+    {head}
+    {view.checks.map((row, i) => (
+      <Check key={`${String(i)} ${row.title}`} row={row} />
+    ))}
+    <Text style={[style.small, { marginTop: px(6) }]}>
+      {printText(
+        `Demands are rounded up, limits and margins down. Pressures are gauge: bar(g). Catalogue ${view.revisionsRest.catalogue}, rules ${view.revisionsRest.rules}.`,
+      )}
+    </Text>
+  </Sheet>
+);
+
+const Points = ({ title, points }: { title: string; points: SpecificationView['openPoints'] }) =>
+  points.length === 0 ? null : (
+    <View>
+      <Text style={style.section}>{title}</Text>
+      {points.map(({ question, why }, i) => (
+        <View key={question} style={[style.row, i === 0 ? { borderTopWidth: 0 } : {}]} wrap={false}>
+          <View style={{ width: columns.mark, paddingTop: px(1) }}>
+            <StatusMark status="not decidable" size={px(12)} />
+          </View>
+          <View style={{ flexGrow: 1, flexShrink: 1, flexBasis: 0 }}>
+            <Text style={style.strong}>{printText(question)}</Text>
+            <Text style={style.serif}>{printText(why)}</Text>
+          </View>
+        </View>
+      ))}
+    </View>
+  );
+
+const Sentences = ({ title, sentences }: { title: string; sentences: readonly string[] }) =>
+  sentences.length === 0 ? null : (
+    <View>
+      <Text style={style.section}>{title}</Text>
+      {sentences.map((sentence, i) => (
+        <View
+          key={`${String(i)} ${sentence}`}
+          style={[style.row, i === 0 ? { borderTopWidth: 0 } : {}]}
+          wrap={false}
+        >
+          <Text style={[style.serif, { flexGrow: 1, flexShrink: 1, flexBasis: 0 }]}>
+            {printText(sentence)}
+          </Text>
+        </View>
+      ))}
+    </View>
+  );
+
+/** What the law asks for, what is still open, what to take care of. */
+export const ConformitySheets = ({ view }: { view: SpecificationView }) => (
+  <Sheet
+    block={view.block}
+    title="Conformity and open points"
+    scale="none"
+    watermark={view.watermark}
+    care={usualCaution}
+  >
+    {view.conformity.map(({ heading, statement, rows, source }) => (
+      <View key={heading} wrap={false}>
+        <Text style={style.section}>{printText(heading)}</Text>
+        <Text style={style.serif}>{printText(statement)}</Text>
+        <View style={{ flexDirection: 'row', flexWrap: 'wrap', gap: px(18), marginTop: px(4) }}>
+          {rows.map(({ label, value }) => (
+            <View key={label}>
+              <Text style={style.small}>{label}</Text>
+              <Text style={style.strong}>{printText(value)}</Text>
+            </View>
+          ))}
+        </View>
+        <Text style={[style.small, { marginTop: px(3) }]}>
+          {printText(`Rests on ${source}. A classing, never a certificate.`)}
+        </Text>
+      </View>
+    ))}
+    <Sentences title="Before this is built" sentences={view.blocking} />
+    <Points title="Open points" points={view.openPoints} />
+    <Sentences title="Take care" sentences={view.cautions} />
+  </Sheet>
+);

@@ -1,0 +1,185 @@
+/** @jsxRuntime automatic */
+import { Text, View } from '@react-pdf/renderer';
+import type { OfferView } from '../views/offer-view.js';
+import { usualCaution } from './compliance-pages.js';
+import { ink, px, style } from './print-style.js';
+import { printText } from './print-text.js';
+import { Sheet } from './sheet.js';
+import { StatusMark } from './status-mark.js';
+
+const columns = { position: px(28), item: px(66), quantity: px(34), price: px(86), total: px(92) } as const;
+
+const Address = ({ view }: { view: OfferView }) => (
+  <View style={{ flexDirection: 'row', justifyContent: 'space-between', marginTop: px(26) }}>
+    <View style={{ width: px(330) }}>
+      <Text style={style.small}>
+        {printText(`${view.block.owner}${view.block.ownerPlace === '' ? '' : `, ${view.block.ownerPlace}`}`)}
+      </Text>
+      <Text style={{ fontSize: px(14), fontWeight: 600, marginTop: px(6) }}>{printText(view.client)}</Text>
+      {view.contact === null ? null : <Text style={{ fontSize: px(13) }}>{printText(view.contact)}</Text>}
+    </View>
+    <View style={{ width: px(190) }}>
+      {[
+        ['Offer', view.number],
+        ['Date', view.date ?? 'not dated'],
+        ['Valid until', view.validUntil ?? 'not set'],
+        ['Delivery', `${String(view.deliveryWeeks)} weeks`],
+      ].map(([label, value], i) => (
+        <View
+          key={label}
+          style={[style.row, i === 0 ? { borderTopWidth: px(1.4), borderColor: ink.ink } : {}]}
+        >
+          <Text style={[style.label, { width: px(80) }]}>{label}</Text>
+          <Text style={[style.strong, style.number, { flexGrow: 1 }]}>{printText(value ?? '')}</Text>
+        </View>
+      ))}
+    </View>
+  </View>
+);
+
+const PriceTable = ({ view }: { view: OfferView }) => (
+  <View style={{ marginTop: px(18) }}>
+    <View style={style.headRow} fixed>
+      <Text style={{ width: columns.position }}>Pos.</Text>
+      <Text style={{ width: columns.item }}>Item</Text>
+      <Text style={{ flexGrow: 1 }}>What, where</Text>
+      <Text style={[style.number, { width: columns.quantity }]}>Qty</Text>
+      <Text style={[style.number, { width: columns.price }]}>Each</Text>
+      <Text style={[style.number, { width: columns.total }]}>Together</Text>
+    </View>
+    {view.positions.map((line, i) => (
+      <View key={line.position} style={[style.row, i === 0 ? { borderTopWidth: 0 } : {}]} wrap={false}>
+        <Text style={[style.label, { width: columns.position }]}>{line.position}</Text>
+        <Text style={{ width: columns.item }}>{printText(line.item)}</Text>
+        <View style={{ flexGrow: 1, flexShrink: 1, flexBasis: 0, paddingRight: px(8) }}>
+          <View style={{ flexDirection: 'row', gap: px(4), alignItems: 'center' }}>
+            <Text style={[style.strong, { flexShrink: 1 }]}>{printText(line.name)}</Text>
+            {line.special ? <StatusMark status="outside standard range" size={px(11)} /> : null}
+          </View>
+          <Text style={style.small}>
+            {printText(line.note === null ? line.use : `${line.use}. ${line.note}`)}
+          </Text>
+        </View>
+        <Text style={[style.number, { width: columns.quantity }]}>{line.quantity}</Text>
+        <Text style={[style.number, { width: columns.price }]}>{printText(line.unitPrice)}</Text>
+        <Text style={[style.number, { width: columns.total }]}>{printText(line.total)}</Text>
+      </View>
+    ))}
+    <View wrap={false} style={{ marginLeft: 'auto', width: px(300), marginTop: px(2) }}>
+      {view.totals.map(({ label, value, strong }, i) => (
+        <View
+          key={label}
+          style={[style.row, i === 0 || strong ? { borderTopWidth: px(1.4), borderColor: ink.ink } : {}]}
+        >
+          <Text style={[strong ? { fontWeight: 600, fontSize: px(14) } : {}, { flexGrow: 1 }]}>
+            {printText(label)}
+          </Text>
+          <Text style={[style.number, strong ? { fontWeight: 600, fontSize: px(14) } : {}]}>
+            {printText(value)}
+          </Text>
+        </View>
+      ))}
+    </View>
+  </View>
+);
+
+const Options = ({ view }: { view: OfferView }) =>
+  view.options.length === 0 ? null : (
+    <View wrap={false}>
+      <Text style={style.section}>Options, not in the total</Text>
+      {view.options.map(({ name, price, note }, i) => (
+        <View key={name} style={[style.row, i === 0 ? { borderTopWidth: 0 } : {}]}>
+          <View style={{ flexGrow: 1, flexShrink: 1, flexBasis: 0 }}>
+            <Text style={style.strong}>{printText(name)}</Text>
+            {note === '' ? null : <Text style={style.small}>{printText(note)}</Text>}
+          </View>
+          <Text style={[style.number, { width: columns.total }]}>{printText(price)}</Text>
+        </View>
+      ))}
+    </View>
+  );
+
+const Delivery = ({ view }: { view: OfferView }) => (
+  <View wrap={false}>
+    <Text style={style.section}>{`Delivery, ${String(view.deliveryWeeks)} weeks`}</Text>
+    <Text style={style.serif}>The longest chain decides; steps in working days.</Text>
+    <View style={{ flexDirection: 'row', flexWrap: 'wrap', marginTop: px(4) }}>
+      {view.deliveryChain.map(({ label, value }, i) => (
+        <View
+          key={label}
+          style={{
+            paddingRight: px(12),
+            paddingLeft: i === 0 ? 0 : px(12),
+            borderLeftWidth: i === 0 ? 0 : px(0.7),
+            borderColor: ink.rule,
+            maxWidth: px(220),
+          }}
+        >
+          <Text style={style.small}>{printText(label)}</Text>
+          <Text style={style.strong}>{printText(value)}</Text>
+        </View>
+      ))}
+    </View>
+  </View>
+);
+
+const List = ({ title, sentences }: { title: string; sentences: readonly string[] }) =>
+  sentences.length === 0 ? null : (
+    <View>
+      <Text style={style.section} minPresenceAhead={px(30)}>
+        {title}
+      </Text>
+      {sentences.map((sentence, i) => (
+        <View
+          key={`${String(i)} ${sentence}`}
+          style={[style.row, i === 0 ? { borderTopWidth: 0 } : {}]}
+          wrap={false}
+        >
+          <Text style={[style.label, { width: px(18) }]}>{String(i + 1)}</Text>
+          <Text style={[style.serif, { flexGrow: 1, flexShrink: 1, flexBasis: 0 }]}>
+            {printText(sentence)}
+          </Text>
+        </View>
+      ))}
+    </View>
+  );
+
+const OpenPoints = ({ view }: { view: OfferView }) =>
+  view.openPoints.length === 0 ? null : (
+    <View>
+      <Text style={style.section} minPresenceAhead={px(40)}>
+        Please tell us
+      </Text>
+      {view.openPoints.map(({ question, why }, i) => (
+        <View key={question} style={[style.row, i === 0 ? { borderTopWidth: 0 } : {}]} wrap={false}>
+          <View style={{ width: px(20), paddingTop: px(1) }}>
+            <StatusMark status="not decidable" size={px(12)} />
+          </View>
+          <View style={{ flexGrow: 1, flexShrink: 1, flexBasis: 0 }}>
+            <Text style={style.strong}>{printText(question)}</Text>
+            <Text style={style.serif}>{printText(why)}</Text>
+          </View>
+        </View>
+      ))}
+    </View>
+  );
+
+/** The letter: to whom, what for, at which price, until when, on which terms, what is still open. */
+export const OfferSheets = ({ view }: { view: OfferView }) => (
+  <Sheet block={view.block} title="Offer" scale="none" watermark={view.watermark} care={usualCaution}>
+    <Address view={view} />
+    <Text style={{ fontSize: px(17), fontWeight: 600, marginTop: px(26) }}>{printText(view.title)}</Text>
+    <Text style={[style.say, { maxWidth: px(600) }]}>
+      {printText(
+        `We offer, as specified in document ${view.number}: ${view.scope.charAt(0).toLowerCase() === 'a' ? view.scope.charAt(0).toLowerCase() + view.scope.slice(1) : view.scope}`,
+      )}
+    </Text>
+    <PriceTable view={view} />
+    <Options view={view} />
+    <Delivery view={view} />
+    <List title="Terms" sentences={view.terms} />
+    <OpenPoints view={view} />
+    <List title="Take care" sentences={view.cautions} />
+    <Text style={[style.small, { marginTop: px(10) }]}>{printText(`${view.basis}.`)}</Text>
+  </Sheet>
+);
