@@ -1,6 +1,11 @@
 export * from './catalogue-revision.js';
+export * from './complete-cover.js';
+export * from './complete-vessel.js';
+export * from './cover-design.js';
 export * from './demo-catalogue.js';
 export * from './find-items.js';
+export * from './item-table.js';
+export * from './preferred-pressure.js';
 export * from './range.js';
-export * from './special-rates.js';
-export { preferredPressures } from './preferred-pressure.js';
+export * from './read-catalogue.js';
+export * from './vessel-design.js';

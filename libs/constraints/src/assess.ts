@@ -28,9 +28,19 @@ const undecidedSlots = (system: System): string[] => [
   ),
 ];
 
-/** The tightest check that could be decided: what would fail first. */
-export const leastMarginOf = (results: readonly RuleResult[]): LeastMargin | null => {
-  const decided = results.filter((r) => r.kind === 'hard' && r.utilisation !== undefined);
+/** Rules whose limit may be used up in full without getting nearer to danger: places, ranges, set pressures. */
+const mayBeUsedUp = (rule: Rule): boolean => 'cautionFrom' in rule && (rule.cautionFrom ?? 0) > 1;
+
+/** The tightest check that could be decided: what would fail first. A special is reviewed by itself. */
+export const leastMarginOf = (results: readonly RuleResult[], rules: readonly Rule[]): LeastMargin | null => {
+  const usedUp = new Set(rules.filter(mayBeUsedUp).map((rule) => rule.id));
+  const decided = results.filter(
+    (r) =>
+      r.kind === 'hard' &&
+      r.utilisation !== undefined &&
+      r.status !== 'outside standard range' &&
+      !usedUp.has(r.rule),
+  );
   const tightest = decided.reduce<RuleResult | undefined>(
     (worst, next) =>
       (next.utilisation ?? 0) > (worst?.utilisation ?? Number.NEGATIVE_INFINITY) ? next : worst,
@@ -107,7 +117,7 @@ export const assess = (
     catalogueRevision: bench.range.revision,
     ruleRevision,
     status: hardStatus === 'met' && cautions.length > 0 ? 'met with caution' : hardStatus,
-    leastMargin: leastMarginOf(results),
+    leastMargin: leastMarginOf(results, bench.rules),
     results,
     openPoints: [...openPointsOf(system, conditions, results)],
     cautions: [...new Set([...cautions, generalCaution])],

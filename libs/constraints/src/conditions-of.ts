@@ -96,6 +96,20 @@ const lowest = (values: readonly (number | undefined)[]): number | undefined => 
   return said.length === 0 ? undefined : Math.min(...said);
 };
 
+/**
+ * A volume of which nobody said what it is counts as the batch, which asks for the larger vessel; where nothing but
+ * gases is charged there is no batch, and it is the vessel.
+ */
+const volumesOf = (set: Inquiry['sets'][number] | undefined, media: readonly ConditionMedium[]) => {
+  const stated = set?.statedVolume;
+  const onlyGas = media.length > 0 && media.every((m) => m.role === 'gas' || m.role === 'inert gas');
+  const isUnclear = set?.batchVolume === undefined && set?.vesselVolume === undefined;
+  return {
+    batchVolumeM3: set?.batchVolume ?? (isUnclear && !onlyGas ? stated : undefined),
+    vesselVolumeM3: set?.vesselVolume ?? (isUnclear && onlyGas ? stated : undefined),
+  };
+};
+
 /** What set number `index` has to stand, from what the inquiry says of it and of all sets. */
 export const conditionsOf = (system: Pick<System, 'inquiry' | 'settings'>, index: number): Conditions => {
   const { inquiry, settings } = system;
@@ -105,7 +119,8 @@ export const conditionsOf = (system: Pick<System, 'inquiry' | 'settings'>, index
   const gases = media.filter((m) => m.role === 'gas' || m.role === 'inert gas').map((m) => m.name);
   const pressure = set?.pressure ?? process.pressure;
   const temperature = { ...process.temperature, ...set?.temperature };
-  const batchVolumeM3 = set?.batchVolume ?? (set?.vesselVolume === undefined ? set?.statedVolume : undefined);
+  const volumes = volumesOf(set, media);
+  const { batchVolumeM3 } = volumes;
   const liquid = liquidAt(
     media,
     temperature.lowest ?? usualFillTemperatureK,
@@ -126,7 +141,7 @@ export const conditionsOf = (system: Pick<System, 'inquiry' | 'settings'>, index
     temperatureMaxK: temperature.highest,
     batchVolumeM3,
     hotVolumeM3: liquid.hotVolumeM3,
-    vesselVolumeM3: set?.vesselVolume,
+    vesselVolumeM3: volumes.vesselVolumeM3,
     fillLimit: settings.fillLimit ?? (process.foaming === true ? foamingFillLimit : usualFillLimit),
     viscosityMinPaS: lowest([process.viscosity?.start, process.viscosity?.end]),
     viscosityMaxPaS: highest([process.viscosity?.start, process.viscosity?.end]),

@@ -14,3 +14,4 @@ export * from './narrow.js';
 export * from './range.js';
 export * from './rule-revision.js';
 export * from './solve.js';
+export * from './special-vessel.js';

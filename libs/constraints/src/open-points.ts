@@ -87,7 +87,10 @@ const questions: readonly Question[] = [
         (s) => s.statedVolume !== undefined && s.batchVolume === undefined && s.vesselVolume === undefined,
       ),
     question: () => 'Is the volume that of the batch or that of the vessel?',
-    why: () => 'It was read as the batch, which asks for the larger vessel.',
+    why: ({ conditions }) =>
+      conditions.batchVolumeM3 === undefined
+        ? 'With nothing but gas it was read as the vessel.'
+        : 'It was read as the batch, which asks for the larger vessel.',
   },
   {
     field: 'sets.batchVolume',

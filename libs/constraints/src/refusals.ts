@@ -2,8 +2,11 @@ import type { Refusal, System } from '@flangewise/model';
 import { slotPath } from '@flangewise/model';
 import { type Bench, compileFor } from './bench.js';
 import { isPossible } from './cheapest.js';
+import { followsFrom } from './condition-sources.js';
 import { furthest } from './furthest.js';
+import type { Rule } from './rule.js';
 import { type InquiryStatement, inquiryStatements, shownLimit } from './statements.js';
+import { ruleIdOf } from './tabulate.js';
 
 /** The same inquiry, asked of one family only. */
 const onlyFamily = (system: System, family: string): System => ({
@@ -11,50 +14,60 @@ const onlyFamily = (system: System, family: string): System => ({
   inquiry: { ...system.inquiry, requirements: { ...system.inquiry.requirements, families: [family] } },
 });
 
-const freed = (system: System, statement: InquiryStatement, bench: Bench): string => {
+interface Family {
+  readonly name: string;
+  readonly items: number;
+}
+
+const freed = (asked: System, statement: InquiryStatement, bench: Bench): string => {
   const { number, with: change } = statement;
   if (number === undefined || change === undefined) return `Without “${statement.text}” it would do.`;
-  const limit = furthest(number.si, number.easier, (si) => isPossible(change(system, si), bench));
+  const limit = furthest(number.si, number.easier, (si) => isPossible(change(asked, si), bench));
   if (limit === undefined) return `Without “${statement.text}” it would do.`;
   return `Fits with ${number.easier === 'lower' ? 'at most' : 'at least'} ${shownLimit(limit, number)}.`;
 };
 
-const refusalOf = (
-  system: System,
-  family: { name: string; items: number },
-  bench: Bench,
-): Refusal | undefined => {
+/** A minimal set of rules that leave nothing of a family, those that read the inquiry first. */
+const rulesAgainst = (asked: System, bench: Bench): readonly Rule[] => {
+  const answer = compileFor(asked, bench).engine.explain();
+  const found = answer.status === 'proved' ? answer.value : answer.known;
+  if (found?.kind !== 'background inconsistent') return [];
+  const ids = new Set(found.constraints.map(ruleIdOf));
+  return bench.rules.filter(
+    (rule) => ids.has(rule.id) && rule.id !== 'wish.family' && rule.conditions.length > 0,
+  );
+};
+
+const quoted = (texts: readonly string[]): string => texts.map((t) => `“${t}”`).join(' and ');
+
+const refusalOf = (system: System, family: Family, bench: Bench): Refusal | undefined => {
   const asked = onlyFamily(system, family.name);
   if (isPossible(asked, bench)) return undefined;
-  const statements = inquiryStatements(system).filter((s) => !s.path.startsWith('requirements.families'));
-  const single = statements.find((s) => isPossible(s.without(asked), bench));
-  if (single !== undefined) {
-    return {
-      what: family.name,
-      items: family.items,
-      reason: `Nothing of ${family.name} stands “${single.text}” together with the rest of the inquiry.`,
-      frees: freed(asked, single, bench),
-    };
-  }
-  const alone = statements.filter((s) => {
-    const onlyThis = statements.filter((x) => x !== s).reduce((sys, x) => x.without(sys), asked);
-    return !isPossible(onlyThis, bench);
-  });
-  const reasons = alone.length > 0 ? alone : statements.slice(0, 3);
+  const rules = rulesAgainst(asked, bench);
+  const against = inquiryStatements(system).filter((statement) =>
+    rules.some((rule) => rule.conditions.some((condition) => followsFrom(condition, statement))),
+  );
+  const single = against.find((statement) => isPossible(statement.without(asked), bench));
+  const named = single === undefined ? against : [single];
+  const titles = quoted(rules.map((rule) => rule.title));
   return {
     what: family.name,
     items: family.items,
-    reason: `${family.name} does not reach ${reasons.map((s) => `“${s.text}”`).join(', nor ')}.`,
+    reason: `No vessel of ${family.name} passes ${titles} with ${quoted(named.map((s) => s.text))}.`,
+    ...(single === undefined ? {} : { frees: freed(asked, single, bench) }),
   };
 };
 
-/** Why each family that is not among the answers was left out, and what would let it in. */
-export const refusalsOf = (system: System, bench: Bench): readonly Refusal[] => {
+const familiesOf = (system: System, bench: Bench): readonly Family[] => {
   const { variables } = compileFor(system, bench);
   const vessel = variables.find((v) => v.path === slotPath('vessel', 0));
   const families = new Map<string, number>();
   for (const option of vessel?.options ?? []) {
     if (option?.slot === 'vessel') families.set(option.family, (families.get(option.family) ?? 0) + 1);
   }
-  return [...families].flatMap(([name, items]) => refusalOf(system, { name, items }, bench) ?? []);
+  return [...families].map(([name, items]) => ({ name, items }));
 };
+
+/** Why each family that is not among the answers was left out, and what would let it in. */
+export const refusalsOf = (system: System, bench: Bench): readonly Refusal[] =>
+  familiesOf(system, bench).flatMap((family) => refusalOf(system, family, bench) ?? []);

@@ -9,6 +9,7 @@ import {
   basketWish,
   probeWish,
 } from './rules/accessories/wanted.js';
+import { highestSpeedAdvice } from './rules/advice/highest-speed.js';
 import { coilHazards } from './rules/caution/coil.js';
 import { fluidGroupOfVapour } from './rules/caution/glass-acid.js';
 import { glassUnderGas } from './rules/caution/glass.js';
@@ -72,6 +73,7 @@ import { stirrerViscosity } from './rules/stirring/viscosity-range.js';
 import { stirrerMaterial } from './rules/stirring/wetted-suits.js';
 import { partPressure } from './rules/strength/part-pressure.js';
 import { partTemperature } from './rules/strength/part-temperature.js';
+import { specialVesselRule } from './rules/strength/special.js';
 import { vacuumProof } from './rules/strength/vacuum.js';
 import { controlLoops } from './rules/supply/control-loops.js';
 import { partOfFamily } from './rules/supply/family.js';
@@ -98,6 +100,7 @@ export const ruleBook: readonly Rule[] = [
   vesselSize,
   partPressure,
   partTemperature,
+  specialVesselRule,
   vacuumProof,
   closureBore,
   coverBore,
@@ -188,4 +191,5 @@ export const ruleBook: readonly Rule[] = [
   inertingCaution,
   oxygenService,
   toxicGas,
+  highestSpeedAdvice,
 ];

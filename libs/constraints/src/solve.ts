@@ -15,7 +15,12 @@ import type { Solution } from '@flangewise/solver';
 import { assess } from './assess.js';
 import { type Bench, compileFor } from './bench.js';
 import { fillSystem, optionAt } from './choices.js';
+import { conditionsOf } from './conditions-of.js';
+import { findingsOf } from './findings.js';
+import { materialVerdicts } from './material-verdicts.js';
 import { refusalsOf } from './refusals.js';
+import { specialDocuments } from './special-candidates.js';
+import { benchOf, specialsOf } from './special-vessel.js';
 import { ruleRevision } from './rule-revision.js';
 import type { SlotVariable } from './variable.js';
 
@@ -67,6 +72,8 @@ interface Ranked {
   readonly document: SystemInput;
   readonly assessment: Assessment;
   readonly days: number;
+  /** How a special differs from the range. */
+  readonly deviations: readonly string[];
 }
 
 const superlative = (all: readonly Ranked[], one: Ranked): string => {
@@ -83,9 +90,6 @@ const superlative = (all: readonly Ranked[], one: Ranked): string => {
   const vessel = vesselsOf(one.items)[0];
   return vessel === undefined ? 'Another way.' : `${String(vessel.nominalVolumeL)} L in ${vessel.material}.`;
 };
-
-const undecidable = (r: Ranked): number =>
-  r.assessment.results.filter((x) => x.kind === 'hard' && x.status === 'not decidable').length;
 
 const specials = (r: Ranked): number =>
   r.assessment.results.filter((x) => x.status === 'outside standard range').length;
@@ -105,29 +109,43 @@ const candidateOf = (
   deliveryWeeks: Math.ceil(r.days / 5),
   leastMargin: r.assessment.leastMargin,
   special: specials(r) > 0,
+  notes: [
+    ...r.assessment.results.filter((x) => x.kind === 'advice').map((x) => x.text),
+    ...r.assessment.conformity.map((c) => c.statement),
+    ...r.deviations,
+  ],
 });
 
 const openPoints = (ranked: readonly Ranked[], empty: System, bench: Bench): readonly OpenPoint[] =>
   ranked[0]?.assessment.openPoints ?? assess(empty, bench).openPoints;
 
 /** Nodes after which counting gives up; the count is then left out. */
-const countBudget = 20_000;
+const countBudget = 2000;
 
-/**
- * Systems that answer an inquiry, ranked: what can be decided and is standard first, then by list price.
- * The first is the cheapest whole, with proof unless the engine was stopped.
- */
-export const solve = (inquiry: InquiryInput, bench: Bench, options: SolveOptions = {}): SolveAnswer => {
-  const document = openSystem(inquiry);
+interface Search {
+  readonly bench: Bench;
+  readonly document: SystemInput;
+  readonly options: SolveOptions;
+}
+
+type Found = { readonly ranked: readonly Ranked[]; readonly impossible: boolean; readonly proved: boolean };
+
+const search = ({ bench, document, options }: Search): Found => {
   const empty = parsed(document);
-  const { engine, variables } = compileFor(empty, bench);
-  const differIn = variables.flatMap((v, k) =>
-    (tellingSlots as readonly string[]).includes(v.slot) ? [k] : [],
-  );
+  const own = benchOf(empty, bench);
+  const { engine, variables } = compileFor(empty, own);
+  const made = specialsOf(empty, bench.range);
+  const vessels = made.ok ? made.value : [];
+  const choices = vessels.flatMap(({ item }, set) => {
+    const variable = variables.findIndex((v) => v.slot === 'vessel' && v.set === set);
+    const value = variables[variable]?.options.findIndex((o) => o?.id === item.id) ?? -1;
+    return value < 0 ? [] : [{ variable, value }];
+  });
   const answer = engine.alternatives({
     k: options.most ?? 8,
-    differIn,
+    differIn: variables.flatMap((v, k) => ((tellingSlots as readonly string[]).includes(v.slot) ? [k] : [])),
     objective: { kind: 'cost' },
+    choices,
     ...(options.signal === undefined ? {} : { signal: options.signal }),
   });
   const found = answer.status === 'proved' ? answer.value : answer.known;
@@ -139,25 +157,50 @@ export const solve = (inquiry: InquiryInput, bench: Bench, options: SolveOptions
       solution,
       items,
       document: filled,
-      assessment: assess(parsed(filled), bench),
+      assessment: assess(parsed(filled), own),
       days: bench.range.deliveryDays(items),
+      deviations: vessels.flatMap((v) => v.deviations),
     };
   });
-  const sorted = [...ranked].sort(
-    (a, b) =>
-      specials(a) - specials(b) || undecidable(a) - undecidable(b) || a.solution.cost - b.solution.cost,
+  return { ranked, impossible: found === 'impossible', proved: answer.status === 'proved' };
+};
+
+const withSpecialVessel = (standard: Search, empty: System): readonly Ranked[] =>
+  specialDocuments(standard.document, empty).flatMap(
+    (document) => search({ ...standard, document, options: { ...standard.options, most: 1 } }).ranked,
   );
-  const count = solutions.length === 0 ? undefined : engine.count({ budget: { nodes: countBudget } });
+
+const countOf = (empty: System, bench: Bench): string | null => {
+  const count = compileFor(empty, bench).engine.count({ budget: { nodes: countBudget } });
+  return count.status === 'proved' ? String(count.value) : null;
+};
+
+/**
+ * Systems that answer an inquiry, ranked: standard ones first, then by list price; what is not decidable is said of each.
+ * The first is the cheapest whole, with proof unless the engine was stopped. Where the range has none, special
+ * vessels are tried.
+ */
+export const solve = (inquiry: InquiryInput, bench: Bench, options: SolveOptions = {}): SolveAnswer => {
+  const document = openSystem(inquiry);
+  const empty = parsed(document);
+  const conditions = empty.sets.map((_, set) => conditionsOf(empty, set));
+  const standard = search({ bench, document, options });
+  const ranked = standard.impossible
+    ? withSpecialVessel({ bench, document, options }, empty)
+    : standard.ranked;
+  const sorted = [...ranked].sort((a, b) => specials(a) - specials(b) || a.solution.cost - b.solution.cost);
   return {
     catalogueRevision: bench.range.revision,
     ruleRevision,
-    result: solutions.length > 0 ? 'systems found' : found === 'impossible' ? 'impossible' : 'not proved',
+    result: sorted.length > 0 ? 'systems found' : standard.impossible ? 'impossible' : 'not proved',
     candidates: sorted.map((r, index) =>
       candidateOf(r, { index, all: sorted, priced: bench.range.prices !== undefined }),
     ),
-    count: count?.status === 'proved' ? String(count.value) : solutions.length === 0 ? '0' : null,
-    cheapestProved: answer.status === 'proved',
+    count: standard.impossible ? '0' : countOf(empty, bench),
+    cheapestProved: standard.proved,
     refusals: [...refusalsOf(empty, bench)],
+    findings: [...findingsOf(empty, conditions)],
+    materials: conditions[0] === undefined ? [] : [...materialVerdicts(empty, conditions[0], bench.range)],
     openPoints: [...openPoints(sorted, empty, bench)],
     cautions: [...(sorted[0]?.assessment ?? assess(empty, bench)).cautions],
   };

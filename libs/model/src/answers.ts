@@ -22,6 +22,16 @@ export const candidateSchema = z.strictObject({
   deliveryWeeks: z.int().min(0),
   leastMargin: leastMarginSchema.nullable(),
   special: z.boolean().default(false),
+  notes: z
+    .array(z.string())
+    .default([])
+    .meta({ description: 'What this system can do beyond yes or no: highest speed, law that applies' }),
+});
+
+export const materialVerdictSchema = z.strictObject({
+  material: z.string(),
+  status: statusSchema,
+  text: z.string(),
 });
 
 /** Answer of `solve`: ranked systems that fit, how many there are, and why the others do not. */
@@ -35,6 +45,8 @@ export const solveAnswerSchema = z.strictObject({
     .meta({ description: 'Number of complete systems, exact; null when not counted' }),
   cheapestProved: z.boolean(),
   refusals: z.array(refusalSchema),
+  findings: z.array(z.string()).meta({ description: 'What follows from the inquiry alone: hot volume, marking, vapour pressure' }),
+  materials: z.array(materialVerdictSchema).meta({ description: 'Every wetted material of the range against the media' }),
   openPoints: z.array(openPointSchema),
   cautions: z.array(z.string()),
 });
@@ -100,6 +112,7 @@ export const auditAnswerSchema = z.strictObject({
   gaps: z.array(z.string()),
 });
 
+export type MaterialVerdict = z.output<typeof materialVerdictSchema>;
 export type Refusal = z.output<typeof refusalSchema>;
 export type Candidate = z.output<typeof candidateSchema>;
 export type CandidateInput = z.input<typeof candidateSchema>;

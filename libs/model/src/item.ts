@@ -119,6 +119,7 @@ const itemShapes = [
       .nullable(),
     bottomPortM: metre('Free diameter of the bottom port').nullable(),
     thermalShockK: quantity('K', 'Temperature difference across the wall that it stands').nullable(),
+    special: z.boolean().optional().meta({ description: 'Made for one system, to be reviewed and released' }),
   }),
   item('material', { material: z.string(), construction: z.enum(['metal', 'glass', 'lined']) }),
   item('closure', {

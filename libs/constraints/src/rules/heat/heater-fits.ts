@@ -1,4 +1,4 @@
-import { met, notMet } from '../../figure.js';
+import { type Judgement, met, notMet } from '../../figure.js';
 import { judgement } from '../../rule.js';
 import { commonPractice } from '../../source.js';
 import { shownQuantity } from '../../shown-quantity.js';
@@ -9,9 +9,9 @@ export const heaterFits = judgement({
   group: 'heat',
   kind: 'hard',
   unit: 'm',
-  of: { vessel: ['bore', 'geometry', 'construction'], heater: ['bore', 'maxVesselDiameterM'] },
+  of: { vessel: ['bore', 'geometry', 'construction', 'special'], heater: ['bore', 'maxVesselDiameterM'] },
   conditions: [],
-  judge: ({ vessel, heater }) => {
+  judge: ({ vessel, heater }): Judgement | undefined => {
     if (heater === null) return undefined;
     if (vessel.construction === 'glass')
       return notMet(
@@ -22,6 +22,12 @@ export const heaterFits = judgement({
         `${heater.name} is made for bore ${String(heater.bore)}; ${vessel.name} has bore ${String(vessel.bore)}.`,
       );
     const outer = vessel.geometry.innerDiameterM + 2 * vessel.geometry.wallThicknessM;
+    if (outer > heater.maxVesselDiameterM && vessel.special === true) {
+      return {
+        status: 'outside standard range',
+        text: `${vessel.name} is ${shownQuantity(outer, 'm', 'up')} wide: ${heater.name} is widened for it, to be reviewed with the special vessel.`,
+      };
+    }
     return outer <= heater.maxVesselDiameterM
       ? met
       : notMet(

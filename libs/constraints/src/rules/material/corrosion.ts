@@ -1,6 +1,6 @@
 import { compatibilityOf } from '@flangewise/engineering';
 import { setSlots } from '@flangewise/model';
-import type { ConditionMedium } from '../../conditions.js';
+import type { ConditionMedium, Conditions } from '../../conditions.js';
 import { caution, type Judgement, met, notDecidable, notMet } from '../../figure.js';
 import { partRule } from '../../rule.js';
 import { published } from '../../source.js';
@@ -20,7 +20,7 @@ interface Finding {
 const findingOf = (
   material: string,
   medium: ConditionMedium,
-  at: { temperatureK: number; pressureBar: number | undefined; moist: boolean | undefined },
+  at: { temperatureK: number; pressureBar: number | undefined },
 ): Finding => {
   const outcome = compatibilityOf({
     material,
@@ -29,7 +29,6 @@ const findingOf = (
     ...(medium.massFraction === undefined ? {} : { massPercent: medium.massFraction * 100 }),
     ...(at.pressureBar === undefined ? {} : { pressureBar: at.pressureBar }),
     ...(medium.dry === undefined ? {} : { dry: medium.dry }),
-    ...(at.moist === undefined ? {} : { moist: at.moist }),
   });
   const pair = `${material} in ${medium.name}`;
   if (!outcome.ok) {
@@ -46,6 +45,29 @@ const findingOf = (
 
 const rank = { forbidden: 0, caution: 2, unknown: 1, suitable: 3 } as const;
 
+type CorrosionConditions = Pick<Conditions, 'media' | 'temperatureMaxK' | 'pressureMaxPaGauge'>;
+
+/** Wetted materials of a part against every medium of the process: the worst finding decides. */
+export const judgeMaterials = (
+  name: string,
+  wetted: readonly string[],
+  { media, temperatureMaxK, pressureMaxPaGauge }: CorrosionConditions,
+): Judgement | undefined => {
+  const corrosive = media.filter(isCorrosive);
+  if (wetted.length === 0 || corrosive.length === 0) return undefined;
+  const at = {
+    temperatureK: temperatureMaxK ?? ambientK,
+    pressureBar: pressureMaxPaGauge === undefined ? undefined : pressureMaxPaGauge / 1e5,
+  };
+  const findings = wetted.flatMap((material) => corrosive.map((medium) => findingOf(material, medium, at)));
+  const [worst] = [...findings].sort((a, b) => rank[a.verdict] - rank[b.verdict]);
+  if (worst === undefined) return undefined;
+  const text = wetted.length === 1 && wetted[0] === name ? `${worst.text}.` : `${name}: ${worst.text}.`;
+  if (worst.verdict === 'forbidden') return notMet(text);
+  if (worst.verdict === 'unknown') return notDecidable(text, worst.missing ?? 'process.media');
+  return worst.verdict === 'caution' ? caution(text) : met;
+};
+
 export const corrosion = partRule({
   id: 'material.corrosion',
   title: 'Every wetted part stands every medium',
@@ -55,24 +77,7 @@ export const corrosion = partRule({
   reads: ['wetted'],
   beside: {},
   conditions: ['media', 'temperatureMaxK', 'pressureMaxPaGauge'],
-  judge: (part, { media, temperatureMaxK, pressureMaxPaGauge }): Judgement | undefined => {
-    const corrosive = media.filter(isCorrosive);
-    if (part.wetted.length === 0 || corrosive.length === 0) return undefined;
-    const at = {
-      temperatureK: temperatureMaxK ?? ambientK,
-      pressureBar: pressureMaxPaGauge === undefined ? undefined : pressureMaxPaGauge / 1e5,
-      moist: undefined,
-    };
-    const findings = part.wetted.flatMap((material) =>
-      corrosive.map((medium) => findingOf(material, medium, at)),
-    );
-    const [worst] = [...findings].sort((a, b) => rank[a.verdict] - rank[b.verdict]);
-    if (worst === undefined) return undefined;
-    const text = `${part.name}: ${worst.text}.`;
-    if (worst.verdict === 'forbidden') return notMet(text);
-    if (worst.verdict === 'unknown') return notDecidable(text, worst.missing ?? 'process.media');
-    return worst.verdict === 'caution' ? caution(text) : met;
-  },
+  judge: (part, conditions) => judgeMaterials(part.name, part.wetted, conditions),
   met: 'Every wetted part is suitable for every medium at the highest temperature.',
   source: [published('corrosion rows, each with its own source')],
 });

@@ -1,7 +1,7 @@
 import { known, notApplicable } from '../../figure.js';
 import { comparison } from '../../rule.js';
 import { commonPractice } from '../../source.js';
-import { magnetTemperatureK } from './coupling-torque.js';
+import { magnetTemperatureK } from './magnet-temperature.js';
 
 export const couplingTemperature = comparison({
   id: 'stirring.coupling-temperature',

@@ -2,6 +2,7 @@ import { deratedTorque } from '@flangewise/engineering';
 import { figureOf, reckon } from '../../figure.js';
 import { comparison } from '../../rule.js';
 import { commonPractice, published } from '../../source.js';
+import { magnetTemperatureK } from './magnet-temperature.js';
 import { impellerConditions, impellerLoad, impellerReads } from './impeller-load.js';
 
 export const couplingTorque = comparison({
@@ -37,17 +38,3 @@ export const couplingTorque = comparison({
     commonPractice('torque at the highest viscosity and wanted speed with a service factor'),
   ],
 });
-
-/** A cooled coupling keeps its magnets near this temperature [K]. */
-const cooledMagnetK = 333.15;
-const ambientK = 293.15;
-
-/** Heat that reaches the magnets through lantern and shaft: half the way from ambient to the batch (common practice). */
-export const magnetTemperatureK = (
-  coupling: { readonly cooled: boolean },
-  batchK: number | undefined,
-): number => {
-  const batch = batchK ?? ambientK;
-  const warm = ambientK + (Math.max(batch, ambientK) - ambientK) / 2;
-  return coupling.cooled ? Math.min(warm, cooledMagnetK) : warm;
-};

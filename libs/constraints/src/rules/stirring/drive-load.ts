@@ -4,7 +4,7 @@ import { commonPractice, published } from '../../source.js';
 import { impellerConditions, impellerLoad, impellerReads } from './impeller-load.js';
 
 /** From motor shaft to stirrer: bearings and can (common practice). */
-const driveEfficiency = 0.85;
+export const driveEfficiency = 0.85;
 
 export const driveTorque = comparison({
   id: 'stirring.drive-torque',

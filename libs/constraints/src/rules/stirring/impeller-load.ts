@@ -24,7 +24,7 @@ interface Impeller {
 type Liquid = Pick<Conditions, (typeof impellerConditions)[number]>;
 
 /** Density where nobody said: that of water, which no usual solvent exceeds by much [kg/m³]. */
-const assumedDensityKgPerM3 = 1000;
+export const assumedDensityKgPerM3 = 1000;
 
 const rough = 'Upper end of measured power numbers was taken.';
 

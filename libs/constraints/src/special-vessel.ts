@@ -1,0 +1,195 @@
+import {
+  designStressAt,
+  evaluate,
+  materialDensity,
+  specialVessel as specialVesselCalculation,
+} from '@flangewise/engineering';
+import { specialEngineering, specialLeadTimeDays, specialRates } from '@flangewise/catalogue';
+import {
+  type CalculationError,
+  fail,
+  type ItemOf,
+  type Outcome,
+  type SpecialVessel,
+  succeed,
+  type System,
+} from '@flangewise/model';
+import type { Bench } from './bench.js';
+import { createBench } from './bench.js';
+import { type Range, withSpecials } from './range.js';
+import { shownQuantity } from './shown-quantity.js';
+
+/** A vessel made for one system, with the list price that the method gives. */
+export interface MadeSpecial {
+  readonly item: ItemOf<'vessel'>;
+  readonly price: number;
+  /** How it differs from the range. */
+  readonly deviations: readonly string[];
+}
+
+/** Items of specials are numbered by the set that they belong to; they stand in no price list. */
+const itemNumber = (set: number): string => `SP-${String(set + 1).padStart(4, '0')}`;
+
+const minTemperatureK = 213.15;
+/** Share of the nominal volume from which on a stirrer reaches the batch. */
+const smallestFill = 0.25;
+const rimShare = { outer: 1.9, height: 0.45 };
+
+const isMetalVessel = (item: { slot: string }): item is ItemOf<'vessel'> =>
+  item.slot === 'vessel' && (item as ItemOf<'vessel'>).construction === 'metal';
+
+/** The vessel of the range that is nearest in size: the special takes its bore, end and place on the frame. */
+const nearest = (special: SpecialVessel, range: Range): ItemOf<'vessel'> | undefined => {
+  const vessels = [...range.items.values()]
+    .filter(isMetalVessel)
+    .filter((v) => v.special !== true && v.jacket === null);
+  const distance = (v: ItemOf<'vessel'>): number =>
+    special.innerDiameterM === undefined
+      ? Math.abs(Math.log(v.nominalVolumeL / special.volumeL)) - v.geometry.wallThicknessM
+      : Math.abs(v.geometry.innerDiameterM - special.innerDiameterM);
+  return vessels.reduce<ItemOf<'vessel'> | undefined>(
+    (best, next) => (best === undefined || distance(next) < distance(best) ? next : best),
+    undefined,
+  );
+};
+
+/**
+ * A special vessel by its numbers: walls by EN 13445-3 (thick-wall method where e/De exceeds 0.16), mass, price by
+ * the maker's rates, lead time. To be reviewed and released by an engineer.
+ *
+ * @error CALC_MISSING_PROPERTY for a material without rates or design data; as special.vessel
+ */
+export const makeSpecialVessel = (
+  special: SpecialVessel,
+  range: Range,
+): Outcome<MadeSpecial, CalculationError> => {
+  const template = nearest(special, range);
+  const rate = specialRates.find((r) => r.material === special.material);
+  if (template === undefined || rate === undefined) {
+    return fail({
+      code: 'CALC_MISSING_PROPERTY',
+      message: `material: ${special.material} given; special vessels are made of ${specialRates.map((r) => r.material).join(', ')}`,
+      field: 'material',
+      given: special.material,
+    });
+  }
+  const stress = designStressAt(special.material, special.maxTemperatureK);
+  if (!stress.ok) return stress;
+  const density = materialDensity(special.material);
+  if (!density.ok) return density;
+  const innerDiameterM = special.innerDiameterM ?? template.geometry.innerDiameterM;
+  const made = evaluate(specialVesselCalculation, {
+    code: 'EN 13445-3',
+    innerDiameterM,
+    volumeM3: special.volumeL / 1000,
+    form: '2:1 ellipsoidal',
+    pressurePaGauge: special.pressurePaGauge,
+    allowableStressPa: stress.value.stressPa,
+    densityKgPerM3: density.value.value,
+    pricePerKg: rate.pricePerKg,
+  });
+  const result = made.ok
+    ? made
+    : evaluate(specialVesselCalculation, {
+        code: 'EN 13445-3',
+        innerDiameterM,
+        volumeM3: special.volumeL / 1000,
+        form: 'hemispherical',
+        pressurePaGauge: special.pressurePaGauge,
+        allowableStressPa: stress.value.stressPa,
+        densityKgPerM3: density.value.value,
+        pricePerKg: rate.pricePerKg,
+      });
+  if (!result.ok) return result;
+  const form = made.ok ? '2:1 ellipsoidal' : 'hemispherical';
+  const {
+    wallThicknessM,
+    endThicknessM,
+    cylinderLengthM,
+    totalDepthM,
+    massKg,
+    outerDiameterM,
+    materialPrice,
+    shellMethod,
+  } = result.value;
+  const ps = shownQuantity(special.pressurePaGauge, 'Pa', 'down');
+  const item: ItemOf<'vessel'> = {
+    ...template,
+    id: itemNumber(special.set),
+    name: `Special vessel ${shownQuantity(special.volumeL / 1000, 'm3')}, ${special.material}, PS ${ps}`,
+    massKg: Number(massKg.toPrecision(3)),
+    leadTimeDays: specialLeadTimeDays,
+    wetted: [special.material],
+    rating: {
+      maxPressurePaGauge: special.pressurePaGauge,
+      minTemperatureK,
+      maxTemperatureK: special.maxTemperatureK,
+      vacuum: true,
+    },
+    material: special.material,
+    carrier: null,
+    geometry: {
+      innerDiameterM,
+      cylinderLengthM,
+      wallThicknessM,
+      endForm: form,
+      endThicknessM,
+      flangeOuterDiameterM: Math.max(outerDiameterM, innerDiameterM * rimShare.outer),
+      flangeHeightM: innerDiameterM * rimShare.height,
+    },
+    nominalVolumeL: special.volumeL,
+    innerVolumeL: special.volumeL,
+    depthM: totalDepthM,
+    smallestFillL: special.volumeL * smallestFill,
+    jacket: null,
+    bottomPortM: null,
+    special: true,
+  };
+  const price = Math.ceil((materialPrice ?? 0) + massKg * rate.machiningPerKg + specialEngineering);
+  return succeed({
+    item,
+    price,
+    deviations: [
+      `wall ${shownQuantity(wallThicknessM, 'm', 'up')} by the ${shellMethod} method, end ${shownQuantity(endThicknessM, 'm', 'up')} (${form}), mass ${shownQuantity(massKg, 'kg', 'up')}`,
+      `design stress ${`${String(Math.round(stress.value.stressPa / 1e6))} MPa`} at ${shownQuantity(special.maxTemperatureK, 'K')} (${stress.value.basis})`,
+      'rim, closure, openings and drawings to be designed and released by an engineer',
+    ],
+  });
+};
+
+export interface SpecialPart extends MadeSpecial {
+  readonly releasedBy?: string;
+}
+
+/** The specials of a system, made; trouble where one of them cannot be. */
+export const specialsOf = (
+  system: Pick<System, 'specials'>,
+  range: Range,
+): Outcome<readonly SpecialPart[], CalculationError> => {
+  const parts: SpecialPart[] = [];
+  for (const special of system.specials) {
+    const made = makeSpecialVessel(special, range);
+    if (!made.ok) return made;
+    parts.push({
+      ...made.value,
+      ...(special.releasedBy === undefined ? {} : { releasedBy: special.releasedBy }),
+    });
+  }
+  return succeed(parts);
+};
+
+const benches = new WeakMap<Bench, Map<string, Bench>>();
+
+/** The bench of a system: the range itself, with the specials of that system added. */
+export const benchOf = (system: Pick<System, 'specials'>, bench: Bench): Bench => {
+  if (system.specials.length === 0) return bench;
+  const key = JSON.stringify(system.specials.map(({ releasedBy: _, ...rest }) => rest));
+  const known = benches.get(bench) ?? new Map<string, Bench>();
+  benches.set(bench, known);
+  const found = known.get(key);
+  if (found !== undefined) return found;
+  const made = specialsOf(system, bench.range);
+  const own = createBench(withSpecials(bench.range, made.ok ? made.value : []), bench.rules);
+  known.set(key, own);
+  return own;
+};
