@@ -9,3 +9,5 @@ export * from './preferred-pressure.js';
 export * from './range.js';
 export * from './read-catalogue.js';
 export * from './vessel-design.js';
+export { preferredPressures } from './preferred-pressure.js';
+export * from './special-rates.js';
