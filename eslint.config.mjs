@@ -16,21 +16,20 @@ const may = {
   cli: ['quantities', 'model', 'engineering', 'solver', 'catalogue', 'constraints', 'quotation', 'documents'],
 };
 
+const refuseImports = (...patterns) => ({
+  '@typescript-eslint/no-restricted-imports': ['error', { patterns }],
+});
+
+const applicationPackages = {
+  group: ['@prisma/*', 'next', 'next/*', '@trpc/*', 'react-dom'],
+  message: 'Libraries stay free of applications.',
+};
+const react = { group: ['react', 'react/*'], message: 'Only documents and the web draw with React.' };
+
 const libraryRestrictions = {
   'no-restricted-globals': [
     'error',
     { name: 'process', message: 'A library does not read its environment; pass the value in.' },
-  ],
-  'no-restricted-imports': [
-    'error',
-    {
-      patterns: [
-        {
-          group: ['@prisma/*', 'next', 'next/*', '@trpc/*', 'react-dom'],
-          message: 'Libraries stay free of applications.',
-        },
-      ],
-    },
   ],
   'no-restricted-syntax': [
     'error',
@@ -89,7 +88,24 @@ export default tseslint.config(
   {
     files: ['libs/*/src/**/*.ts', 'libs/*/src/**/*.tsx'],
     ignores: ['**/*.test.ts'],
-    rules: libraryRestrictions,
+    rules: { ...libraryRestrictions, ...refuseImports(applicationPackages, react) },
+  },
+  {
+    files: ['libs/documents/src/**/*.ts', 'libs/documents/src/**/*.tsx'],
+    ignores: ['**/*.test.ts', '**/*.test.tsx'],
+    rules: refuseImports(applicationPackages),
+  },
+  {
+    files: ['apps/web/src/**/*.ts', 'apps/web/src/**/*.tsx'],
+    rules: refuseImports(
+      { group: ['@prisma/*', '@flangewise/api/*'], message: 'The web reaches the database through the API.' },
+      {
+        group: ['@flangewise/api'],
+        allowTypeImports: true,
+        message: 'The web shares one type with the API.',
+      },
+      { regex: '^@flangewise/documents$', message: 'Browsers draw with @flangewise/documents/drawings.' },
+    ),
   },
   {
     files: ['**/*.test.ts', '**/*.test.tsx'],

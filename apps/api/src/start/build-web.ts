@@ -1,4 +1,4 @@
-import { existsSync, mkdirSync, readdirSync, rmSync, statSync, utimesSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, rmSync, writeFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { join } from 'node:path';
 import { setTimeout as wait } from 'node:timers/promises';
@@ -9,6 +9,7 @@ import { startChild } from './child.js';
 import { takeLock, type InstanceLock } from './instance-lock.js';
 import { lastLines } from './last-lines.js';
 import { problem, type StartProblem } from './problems.js';
+import { holdBuild, removeOldBuilds } from './web-builds.js';
 
 export const webFolder = join(checkout, 'apps', 'web');
 const require = createRequire(join(webFolder, 'package.json'));
@@ -16,7 +17,6 @@ const require = createRequire(join(webFolder, 'package.json'));
 export const nextCommand = require.resolve('next/dist/bin/next');
 
 const buildsFolder = join('.next', 'builds');
-const buildsKept = 3;
 const finished = 'FINISHED';
 
 export interface WebBuild {
@@ -24,6 +24,8 @@ export interface WebBuild {
   readonly folder: string;
   /** Whether it was made now. */
   readonly fresh: boolean;
+  /** Lets others remove it; to be called when it is not run any more. */
+  readonly release: () => void;
 }
 
 export interface BuildOptions {
@@ -41,17 +43,6 @@ async function lockBuilds(file: string, signal: AbortSignal): Promise<InstanceLo
     await wait(500);
   }
   return undefined;
-}
-
-/** Removes all builds but the most recently used, one of which an instance may be running. */
-function removeOldBuilds(): void {
-  const folder = join(webFolder, buildsFolder);
-  const used = (name: string): number => statSync(join(folder, name)).mtimeMs;
-  const builds = readdirSync(folder, { withFileTypes: true })
-    .filter((entry) => entry.isDirectory())
-    .map((entry) => entry.name)
-    .sort((a, b) => used(b) - used(a));
-  for (const name of builds.slice(buildsKept)) rmSync(join(folder, name), { recursive: true, force: true });
 }
 
 async function build(folder: string, options: BuildOptions): Promise<Outcome<null, StartProblem>> {
@@ -77,23 +68,21 @@ export async function buildWeb(options: BuildOptions): Promise<Outcome<WebBuild,
   const folder = join(buildsFolder, webBuildKey(checkout));
   const place = join(webFolder, folder);
   const isFinished = (): boolean => existsSync(join(place, finished));
-  const reuse = (): Outcome<WebBuild, StartProblem> => {
-    utimesSync(place, new Date(), new Date());
-    return succeed({ folder, fresh: false });
-  };
-  if (isFinished()) return reuse();
+  const use = (fresh: boolean): Outcome<WebBuild, StartProblem> =>
+    succeed({ folder, fresh, release: holdBuild(place) });
+  if (isFinished()) return use(false);
   mkdirSync(join(webFolder, buildsFolder), { recursive: true });
   const lock = await lockBuilds(join(webFolder, buildsFolder, 'lock.json'), options.signal);
   if (lock === undefined) return fail(problem('STOPPED', {}));
   try {
-    if (isFinished()) return reuse();
+    if (isFinished()) return use(false);
     options.onBuild();
     rmSync(place, { recursive: true, force: true });
     const built = await build(folder, options);
     if (!built.ok) return built;
     writeFileSync(join(place, finished), '');
-    removeOldBuilds();
-    return succeed({ folder, fresh: true });
+    removeOldBuilds(join(webFolder, buildsFolder));
+    return use(true);
   } finally {
     lock.release();
   }

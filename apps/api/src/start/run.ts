@@ -71,7 +71,7 @@ async function prepareDatabase(start: Start, data: DataFolder, secrets: Secrets)
   return database;
 }
 
-async function prepareWeb({ halt }: Start, data: DataFolder): Promise<WebBuild> {
+async function prepareWeb({ halt, stops }: Start, data: DataFolder): Promise<WebBuild> {
   const began = performance.now();
   const built = need(
     await buildWeb({
@@ -80,6 +80,7 @@ async function prepareWeb({ halt }: Start, data: DataFolder): Promise<WebBuild> 
       onBuild: () => console.log('Building the web pages; later starts use the result …'),
     }),
   );
+  stops.add(built.release);
   if (built.fresh) console.log(`Web pages built in ${((performance.now() - began) / 1000).toFixed(1)} s.`);
   return built;
 }

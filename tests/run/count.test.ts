@@ -1,0 +1,41 @@
+import { expect, it } from 'vitest';
+import { countTests } from './count.js';
+
+const file = (status: string, ...tests: string[]): object => ({
+  name: 'a.test.ts',
+  status,
+  message: status === 'passed' ? '' : 'cannot load\nat line 1',
+  assertionResults: tests.map((one, index) => ({ fullName: `test ${index}`, status: one })),
+});
+
+const report = (...files: object[]): string => JSON.stringify({ testResults: files });
+
+it('counts what passed', () => {
+  expect(countTests(report(file('passed', 'passed', 'passed'), file('passed', 'passed')), 0)).toEqual({
+    passed: 3,
+    failures: [],
+  });
+});
+
+it.each(['failed', 'skipped', 'pending', 'todo'])('counts a %s test as failed', (status) => {
+  const count = countTests(report(file('failed', 'passed', status)), 0);
+  expect(count).toEqual({ passed: 1, failures: [`${status}: a.test.ts > test 1`] });
+});
+
+it('counts a file that did not load as failed', () => {
+  const count = countTests(report(file('failed'), file('passed', 'passed')), 1);
+  expect(count).toEqual({ passed: 1, failures: ['not run: a.test.ts: cannot load'] });
+});
+
+it.each([
+  ['a run without a report', undefined, 1, 'the run ended without a report'],
+  ['a run without tests', report(), 0, 'no test ran'],
+  [
+    'an error outside of any test',
+    report(file('passed', 'passed')),
+    1,
+    'an error outside of any test, see above',
+  ],
+] as const)('counts %s as failed', (_, text, exitCode, failure) => {
+  expect(countTests(text, exitCode).failures).toEqual([failure]);
+});

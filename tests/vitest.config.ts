@@ -1,0 +1,9 @@
+import { defineConfig } from 'vitest/config';
+
+export default defineConfig({
+  test: {
+    name: 'tests',
+    include: ['{acceptance,reference,regression,run}/**/*.test.ts'],
+    testTimeout: 60_000,
+  },
+});
