@@ -6,6 +6,7 @@ import {
   type ItemOf,
   type OpenPoint,
   readDocument,
+  type SlotName,
   type SolveAnswer,
   type System,
   type SystemInput,
@@ -13,6 +14,7 @@ import {
 } from '@flangewise/model';
 import type { Solution } from '@flangewise/solver';
 import { assess } from './assess.js';
+import { type Compared, reasonOf } from './candidate-reason.js';
 import { type Bench, compileFor } from './bench.js';
 import { fillSystem, optionAt } from './choices.js';
 import { conditionsOf } from './conditions-of.js';
@@ -25,7 +27,7 @@ import { ruleRevision } from './rule-revision.js';
 import type { SlotVariable } from './variable.js';
 
 /** What makes two systems different enough to be shown side by side. */
-const tellingSlots = ['vessel', 'closure', 'circulator'] as const;
+const tellingSlots: readonly SlotName[] = ['vessel', 'closure'];
 
 export interface SolveOptions {
   /** At most this many candidates. */
@@ -76,20 +78,12 @@ interface Ranked {
   readonly deviations: readonly string[];
 }
 
-const superlative = (all: readonly Ranked[], one: Ranked): string => {
-  const others = all.filter((r) => r !== one);
-  const margin = (r: Ranked): number => r.assessment.leastMargin?.value ?? Number.NEGATIVE_INFINITY;
-  if (others.every((r) => r.solution.cost >= one.solution.cost)) return 'Cheapest of those that fit.';
-  if (others.every((r) => r.days > one.days)) return 'Soonest.';
-  if (others.every((r) => margin(r) < margin(one))) return 'Largest least margin of all.';
-  const closure = one.items.find((item) => item.slot === 'closure');
-  if (closure?.kind !== 'bolted' && closure !== undefined)
-    return `Opened in ${String(Math.ceil(closure.openingTimeS / 60))} min.`;
-  const circulator = one.items.find((item) => item.slot === 'circulator');
-  if (circulator !== undefined) return 'Even temperature by jacket and circulator.';
-  const vessel = vesselsOf(one.items)[0];
-  return vessel === undefined ? 'Another way.' : `${String(vessel.nominalVolumeL)} L in ${vessel.material}.`;
-};
+const comparedOf = (r: Ranked): Compared => ({
+  items: r.items,
+  cost: r.solution.cost,
+  days: r.days,
+  leastMargin: r.assessment.leastMargin?.value ?? Number.NEGATIVE_INFINITY,
+});
 
 const specials = (r: Ranked): number =>
   r.assessment.results.filter((x) => x.status === 'outside standard range').length;
@@ -98,11 +92,11 @@ const names = 'ABCDEFGHIJKLMNOPQRSTUVWXYZ';
 
 const candidateOf = (
   r: Ranked,
-  place: { index: number; all: readonly Ranked[]; priced: boolean },
+  place: { index: number; reason: string; priced: boolean },
 ): CandidateInput => ({
   name: names[place.index] ?? String(place.index + 1),
   title: titleOf(r.items),
-  reason: superlative(place.all, r),
+  reason: place.reason,
   system: { ...r.document, name: names[place.index] ?? 'A' },
   status: r.assessment.status,
   ...(place.priced ? { price: `${String(r.solution.cost)}.00` } : {}),
@@ -143,7 +137,7 @@ const search = ({ bench, document, options }: Search): Found => {
   });
   const answer = engine.alternatives({
     k: options.most ?? 8,
-    differIn: variables.flatMap((v, k) => ((tellingSlots as readonly string[]).includes(v.slot) ? [k] : [])),
+    differIn: variables.flatMap((v, k) => (tellingSlots.includes(v.slot) ? [k] : [])),
     objective: { kind: 'cost' },
     choices,
     ...(options.signal === undefined ? {} : { signal: options.signal }),
@@ -189,12 +183,17 @@ export const solve = (inquiry: InquiryInput, bench: Bench, options: SolveOptions
     ? withSpecialVessel({ bench, document, options }, empty)
     : standard.ranked;
   const sorted = [...ranked].sort((a, b) => specials(a) - specials(b) || a.solution.cost - b.solution.cost);
+  const compared = sorted.map(comparedOf);
   return {
     catalogueRevision: bench.range.revision,
     ruleRevision,
     result: sorted.length > 0 ? 'systems found' : standard.impossible ? 'impossible' : 'not proved',
     candidates: sorted.map((r, index) =>
-      candidateOf(r, { index, all: sorted, priced: bench.range.prices !== undefined }),
+      candidateOf(r, {
+        index,
+        reason: reasonOf(compared, compared[index] ?? comparedOf(r)),
+        priced: bench.range.prices !== undefined,
+      }),
     ),
     count: standard.impossible ? '0' : countOf(empty, bench),
     cheapestProved: standard.proved,
