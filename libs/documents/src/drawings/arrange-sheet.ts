@@ -12,6 +12,8 @@ export interface SheetFrame {
   readonly callouts: 'columns' | 'numbers' | 'none';
   /** Fixed scale, output units per millimetre of the object; else as large as fits. */
   readonly scale?: number | undefined;
+  /** Numbers of the slots where they come from several drawings of one system. */
+  readonly numbers?: ReadonlyMap<SlotPath, number> | undefined;
 }
 
 /** Label and leader of one slot; points in output units. */
@@ -82,7 +84,7 @@ export const arrangeSheet = (scene: Scene, frame: SheetFrame): Sheet => {
   const columns = columnsOf(frame);
   const { scale, origin } = fitted(scene, frame, columns);
   const anchors = placeAnchors(scene);
-  const numbers = numberSlots(scene, anchors);
+  const numbers = frame.numbers ?? numberSlots(scene, anchors);
   const toSheet = ([x, y]: Point): Point => [origin[0] + scale * x, origin[1] + scale * y];
   const reach = reachOf(scene);
   const bySlot = new Map(scene.slots.map((slot) => [slot.path, slot]));

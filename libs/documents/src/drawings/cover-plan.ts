@@ -39,9 +39,19 @@ const portShapes = (port: DrawnPort): Shape[] => {
   ];
 };
 
-const portLabel = (layout: SetLayout, port: DrawnPort): Shape => {
-  const size = layout.closureRadius * 0.17;
-  const radius = port.circle / 2 + port.diameter * 0.82 + size * 0.75;
+/** Size of the port names: as large as the room between neighbours on a circle allows. */
+const labelSize = (layout: SetLayout, ports: readonly DrawnPort[]): number => {
+  const rooms = ports
+    .filter((port) => port.circle > 0)
+    .map((port) => {
+      const neighbours = ports.filter((other) => Math.abs(other.circle - port.circle) < 1).length;
+      return (Math.PI * (port.circle + 3 * port.diameter)) / neighbours / 2.1;
+    });
+  return Math.min(layout.closureRadius * 0.15, ...rooms);
+};
+
+const portLabel = (port: DrawnPort, size: number): Shape => {
+  const radius = port.circle / 2 + port.diameter * 0.82 + size * 0.85;
   return { kind: 'text', at: onCircle(2 * radius, port.angle), size, text: port.name };
 };
 
@@ -79,11 +89,12 @@ export const coverPlanOf = (model: DrawingModel, setIndex: number): Scene | unde
   if (set?.cover == null) return undefined;
   const layout = layoutOf(set);
   const { ports } = set.cover;
+  const size = labelSize(layout, ports);
   const parts: Part[] = [
     { slot: `sets[${set.index}].cover`, shapes: [...plateShapes(layout), ...boltShapes(layout)] },
     { slot: null, shapes: axes(layout, ports) },
+    { slot: null, shapes: ports.map((port) => portLabel(port, size)) },
     ...ports.map((port): Part => ({ slot: port.slot, shapes: portShapes(port) })),
-    { slot: null, shapes: ports.map((port) => portLabel(layout, port)) },
   ];
   return {
     title: `cover from above, ${model.title}`,

@@ -116,7 +116,7 @@ export const layoutOf = (set: DrawnSet): SetLayout => {
   const around = aroundVessel(set, { outer, bottom, detail });
   const shaftRadius = (set.shaft?.diameter ?? set.stirrer?.shaftDiameter ?? 12 * detail) / 2;
   const torque = set.coupling?.torque ?? 2.6;
-  const couplingScale = Math.max(between(0.4, (torque / 2.6) ** 0.3, 6), shaftRadius * 0.14);
+  const couplingScale = Math.max(between(0.4, (torque / 2.6) ** 0.26, 6), shaftRadius * 0.14);
   const coverTop = -(set.cover?.thickness ?? 0.4 * vessel.rimDiameter * 0.5);
   const jacketGirth =
     around.jacket === null ? 0 : outer + around.jacket.gap + around.jacket.wall + 24 * detail;

@@ -33,7 +33,7 @@ const floorOf = (model: DrawingModel, bodies: readonly Box[], stand: 'full' | 's
   const highest = Math.min(...bodies.map((body) => body.top));
   const least = lowest + 0.07 * (lowest - highest);
   const wanted = model.frame?.height ?? least;
-  const allowed = (stand === 'full' ? 0.26 : 0.11) * (lowest - highest);
+  const allowed = (stand === 'full' ? 0.26 : 0.08) * (lowest - highest);
   if (wanted - lowest > 1.4 * allowed) return { y: lowest + allowed, breakAt: lowest + allowed * 0.6 };
   return { y: Math.max(wanted, least), breakAt: null };
 };

@@ -5,7 +5,7 @@ import type { CheckRow } from '../views/check-rows.js';
 import { paint, type Painter, trace } from './painter.js';
 import { ink, px } from './print-style.js';
 
-const width = px(104);
+const width = px(98);
 const height = px(13);
 const middle = height / 2;
 /** The scale ends at 130 %, so that the limits of all rows stand one under the other. */

@@ -7,10 +7,7 @@ import { ink, px, style } from './print-style.js';
 import { printText } from './print-text.js';
 import { Sheet } from './sheet.js';
 import { StatusMark } from './status-mark.js';
-
-/** Said on every sheet that somebody might take for a proof. */
-export const usualCaution =
-  'This document supports, and does not replace, the work of a qualified pressure-equipment engineer, the notified body and local rules.';
+import { usualCaution } from './usual-caution.js';
 
 const columns = {
   mark: px(20),
@@ -50,7 +47,7 @@ const Check = ({ row }: { row: CheckRow }) => {
         <StatusMark status={row.status} size={px(13)} />
       </View>
       <View style={{ flexGrow: 1, flexShrink: 1, flexBasis: 0, paddingRight: px(8) }}>
-        <Text style={style.strong}>{printText(row.title)}</Text>
+        <Text style={style.title}>{printText(row.title)}</Text>
         {compares && row.status !== 'met' ? words : null}
         {parts}
       </View>
@@ -64,7 +61,7 @@ const Check = ({ row }: { row: CheckRow }) => {
       <Text style={[style.number, style.strong, { width: columns.margin, color: tones[row.status] }]}>
         {printText(row.margin)}
       </Text>
-      <Text style={{ width: columns.source, paddingLeft: px(12), fontSize: px(9.5), lineHeight: 1.2 }}>
+      <Text style={[style.source, { width: columns.source, paddingLeft: px(12) }]}>
         {printText(row.restsOn)}
       </Text>
     </View>
@@ -93,15 +90,20 @@ export const ComplianceSheets = ({ view }: { view: SpecificationView }) => (
     watermark={view.watermark}
     care={usualCaution}
   >
-    {head}
-    {view.checks.map((row, i) => (
-      <Check key={`${String(i)} ${row.title}`} row={row} />
-    ))}
+    <View>
+      {head}
+      {view.checks.map((row, i) => (
+        <Check key={`${String(i)} ${row.title}`} row={row} />
+      ))}
+    </View>
     <Text style={[style.small, { marginTop: px(6) }]}>
       {printText(
         `Demands are rounded up, limits and margins down. Pressures are gauge: bar(g). Catalogue ${view.revisionsRest.catalogue}, rules ${view.revisionsRest.rules}.`,
       )}
     </Text>
+    <Sentences title="Before this is built" sentences={view.blocking} />
+    <Points title="Open points" points={view.openPoints} />
+    <Sentences title="Take care" sentences={view.cautions} />
   </Sheet>
 );
 
@@ -140,35 +142,3 @@ const Sentences = ({ title, sentences }: { title: string; sentences: readonly st
       ))}
     </View>
   );
-
-/** What the law asks for, what is still open, what to take care of. */
-export const ConformitySheets = ({ view }: { view: SpecificationView }) => (
-  <Sheet
-    block={view.block}
-    title="Conformity and open points"
-    scale="none"
-    watermark={view.watermark}
-    care={usualCaution}
-  >
-    {view.conformity.map(({ heading, statement, rows, source }) => (
-      <View key={heading} wrap={false}>
-        <Text style={style.section}>{printText(heading)}</Text>
-        <Text style={style.serif}>{printText(statement)}</Text>
-        <View style={{ flexDirection: 'row', flexWrap: 'wrap', gap: px(18), marginTop: px(4) }}>
-          {rows.map(({ label, value }) => (
-            <View key={label}>
-              <Text style={style.small}>{label}</Text>
-              <Text style={style.strong}>{printText(value)}</Text>
-            </View>
-          ))}
-        </View>
-        <Text style={[style.small, { marginTop: px(3) }]}>
-          {printText(`Rests on ${source}. A classing, never a certificate.`)}
-        </Text>
-      </View>
-    ))}
-    <Sentences title="Before this is built" sentences={view.blocking} />
-    <Points title="Open points" points={view.openPoints} />
-    <Sentences title="Take care" sentences={view.cautions} />
-  </Sheet>
-);

@@ -2,10 +2,10 @@
 import { Text, View } from '@react-pdf/renderer';
 import type { EvidenceSheet } from '../views/evidence-sheets.js';
 import type { SpecificationView } from '../views/specification-view.js';
-import { usualCaution } from './compliance-pages.js';
 import { ink, px, style } from './print-style.js';
 import { printText } from './print-text.js';
 import { Sheet } from './sheet.js';
+import { usualCaution } from './usual-caution.js';
 
 const columns = { number: px(18), symbol: px(150), value: px(104) } as const;
 

@@ -1,10 +1,10 @@
 /** @jsxRuntime automatic */
 import { Text, View } from '@react-pdf/renderer';
 import type { OfferView } from '../views/offer-view.js';
-import { usualCaution } from './compliance-pages.js';
 import { ink, px, style } from './print-style.js';
 import { printText } from './print-text.js';
 import { Sheet } from './sheet.js';
+import { usualCaution } from './usual-caution.js';
 import { StatusMark } from './status-mark.js';
 
 const columns = { position: px(28), item: px(66), quantity: px(34), price: px(86), total: px(92) } as const;

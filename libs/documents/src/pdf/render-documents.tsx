@@ -3,11 +3,11 @@ import { Document, type DocumentProps, renderToBuffer } from '@react-pdf/rendere
 import type { ReactElement } from 'react';
 import type { OfferView } from '../views/offer-view.js';
 import type { SpecificationView } from '../views/specification-view.js';
-import { ComplianceSheets, ConformitySheets } from './compliance-pages.js';
+import { ComplianceSheets } from './compliance-pages.js';
 import { EvidenceSheets } from './evidence-pages.js';
 import { registerFonts } from './fonts.js';
 import { OfferSheets } from './offer-pages.js';
-import { SpecificationSheet } from './specification-pages.js';
+import { ConformitySheets, SetSheets, SpecificationSheets } from './specification-pages.js';
 
 /** Dates inside the file come from the document, so that the same offer gives the same bytes. */
 const fixedDate = (iso: string | undefined): Date => new Date(`${iso ?? '2000-01-01'}T00:00:00Z`);
@@ -53,9 +53,10 @@ export const renderSpecification = (view: SpecificationView, date?: string): Pro
         date,
       })}
     >
-      <SpecificationSheet view={view} />
-      <ComplianceSheets view={view} />
+      <SpecificationSheets view={view} />
+      <SetSheets view={view} />
       <ConformitySheets view={view} />
+      <ComplianceSheets view={view} />
       <EvidenceSheets view={view} />
     </Document>,
   );

@@ -1,4 +1,5 @@
 /** @jsxRuntime automatic */
+import type { SlotPath } from '@flangewise/model';
 import { Canvas } from '@react-pdf/renderer';
 import { arrangeSheet } from '../drawings/arrange-sheet.js';
 import type { Scene } from '../drawings/scene.js';
@@ -13,15 +14,23 @@ interface SectionFigureProps {
   readonly callouts: 'numbers' | 'none';
   /** Scale `1 : n`; as large as fits without. */
   readonly denominator?: number;
+  readonly numbers?: ReadonlyMap<SlotPath, number>;
 }
 
 /** The scene as vector graphics of the page. */
-export const SectionFigure = ({ scene, width, height, callouts, denominator }: SectionFigureProps) => (
+export const SectionFigure = ({
+  scene,
+  width,
+  height,
+  callouts,
+  denominator,
+  numbers,
+}: SectionFigureProps) => (
   <Canvas
     style={{ width, height }}
     paint={(painter: Painter) => {
       const scale = denominator === undefined ? undefined : ptPerMm / denominator;
-      paintScene(painter, scene, arrangeSheet(scene, { width, height, callouts, scale }));
+      paintScene(painter, scene, arrangeSheet(scene, { width, height, callouts, scale, numbers }));
       return null;
     }}
   />

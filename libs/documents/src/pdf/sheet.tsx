@@ -114,11 +114,6 @@ const TitleBlock = ({
         }}
       >
         <Text style={{ fontSize: px(9.5), color: ink.ink2 }}>Sheet</Text>
-        <Text
-          fixed
-          style={{ fontSize: px(13), fontWeight: 600 }}
-          render={({ pageNumber, totalPages }) => `${String(pageNumber)}/${String(totalPages)}`}
-        />
       </View>
     </View>
   </View>
@@ -189,6 +184,17 @@ export const Sheet = ({ block, title, say, scale, watermark, care, children }: S
       </Text>
     )}
     <TitleBlock block={block} subtitle={title} scale={scale} />
+    <Text
+      fixed
+      style={{
+        position: 'absolute',
+        left: sheetSize.width - edges.other - px(57),
+        top: sheetSize.height - edges.other - px(35),
+        fontSize: px(13),
+        fontWeight: 600,
+      }}
+      render={({ pageNumber, totalPages }) => `${String(pageNumber)}/${String(totalPages)}`}
+    />
     {watermark === null ? null : <Watermark text={watermark} />}
   </Page>
 );

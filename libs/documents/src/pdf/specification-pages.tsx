@@ -1,23 +1,17 @@
 /** @jsxRuntime automatic */
 import { Text, View } from '@react-pdf/renderer';
 import { coverPlanOf } from '../drawings/cover-plan.js';
+import type { FigureView } from '../views/figures.js';
 import type { Row } from '../views/issue.js';
 import type { NozzleTable } from '../views/nozzle-tables.js';
-import { figurePlace, type SpecificationView } from '../views/specification-view.js';
+import type { SpecificationView } from '../views/specification-view.js';
 import { ink, ptPerMm, px, style, textWidth } from './print-style.js';
 import { printText } from './print-text.js';
 import { SectionFigure } from './section-figure.js';
+import { Conformity } from './conformity.js';
 import { Sheet } from './sheet.js';
+import { usualCaution } from './usual-caution.js';
 import { StatusMark } from './status-mark.js';
-
-const figureWidth = figurePlace.width * ptPerMm;
-const figureHeight = figurePlace.height * ptPerMm;
-
-/** Lines of ratings, parts and nozzles that fit beside the drawing. */
-const columnLines = 41;
-
-/** Letters of a part's name that fit on one line. */
-const nameLetters = 27;
 
 /** Names and values in two columns. */
 export const Rows = ({ title, rows }: { title: string; rows: readonly Row[] }) => (
@@ -131,75 +125,102 @@ const Revisions = ({ view }: { view: SpecificationView }) => (
   </View>
 );
 
-const captionOf = (view: SpecificationView, denominator: number, broken: boolean): string => {
-  const leveled = view.drawing.sets.some(({ levels }) => levels !== null);
-  return [
-    `Section A–A, 1 : ${String(denominator)}. Lengths in mm.`,
-    leveled ? 'Levels: cold, and at the highest temperature (dashed).' : '',
-    broken ? 'Stand drawn shortened.' : '',
+const remarks = (view: SpecificationView): string =>
+  [
+    'Lengths in mm.',
+    view.drawing.sets.some(({ levels }) => levels !== null)
+      ? 'Levels: cold, and at the highest temperature (dashed).'
+      : '',
     'Ports are turned into view; fittings, coupling and motor are drawn in proportion.',
   ]
     .filter((part) => part !== '')
     .join(' ');
-};
 
-const linesOf = (view: SpecificationView): number =>
-  view.ratings.length +
-  view.parts.reduce((sum, { name }) => sum + Math.ceil(name.length / nameLetters), 0) +
-  view.nozzles.reduce((sum, table) => sum + table.rows.length + 2, 0);
-
-const Figure = ({ view }: { view: SpecificationView }) => (
-  <View style={{ width: figureWidth }}>
-    {view.section === null ? null : (
-      <SectionFigure
-        scene={view.section.scene}
-        width={figureWidth}
-        height={figureHeight}
-        callouts="numbers"
-        denominator={view.section.denominator}
-      />
-    )}
-    <Text style={[style.small, { marginTop: px(2) }]}>
-      {view.section === null
-        ? 'No vessel is chosen yet.'
-        : printText(captionOf(view, view.section.denominator, view.section.scene.broken))}
-    </Text>
+const Figure = ({ figure, view }: { figure: FigureView; view: SpecificationView }) => (
+  <View style={{ width: figure.place.width * ptPerMm }}>
+    <SectionFigure
+      scene={figure.scene}
+      width={figure.place.width * ptPerMm}
+      height={figure.place.height * ptPerMm}
+      callouts={figure.scene.slots.length === 0 ? 'none' : 'numbers'}
+      denominator={figure.denominator}
+      numbers={view.figures.numbers}
+    />
+    <Text style={[style.small, { marginTop: px(2), marginBottom: px(6) }]}>{printText(figure.caption)}</Text>
   </View>
 );
 
-/** First sheets: the drawing, ratings, parts, nozzles, utilities, revisions; nozzles on a second one where there are many. */
-export const SpecificationSheet = ({ view }: { view: SpecificationView }) => {
-  const scale = view.section === null ? 'none' : `1 : ${String(view.section.denominator)}`;
-  const oneSheet = linesOf(view) <= columnLines;
-  const nozzles = (plan: number) =>
-    view.nozzles.map((table) => <Nozzles key={table.set} table={table} view={view} plan={plan} />);
+const scaleOf = (figures: readonly FigureView[]): string =>
+  figures.length === 0
+    ? 'none'
+    : [...new Set(figures.map(({ denominator }) => `1 : ${String(denominator)}`))].join(', ');
+
+const NozzleTables = ({ view, plan }: { view: SpecificationView; plan: number }) =>
+  view.nozzles.map((table) => <Nozzles key={table.set} table={table} view={view} plan={plan} />);
+
+/** Beside the drawing where there is room, else on a sheet of their own: nozzles, utilities, revisions. */
+export const SpecificationSheets = ({ view }: { view: SpecificationView }) => {
+  const { first } = view.figures;
+  const figureWidth = Math.max(0, ...first.map(({ place }) => place.width)) * ptPerMm;
   return (
-    <>
-      <Sheet
-        block={view.block}
-        title="Technical specification"
-        say={view.summary}
-        scale={scale}
-        watermark={view.watermark}
-      >
-        <View style={{ flexDirection: 'row', gap: px(16), marginTop: px(12) }}>
-          <Figure view={view} />
-          <View style={{ width: textWidth - figureWidth - px(16) }}>
-            <Rows title="Ratings" rows={view.ratings} />
-            <Parts view={view} />
-            {oneSheet ? nozzles(px(104)) : null}
-          </View>
+    <Sheet
+      block={view.block}
+      title="Technical specification"
+      say={view.summary}
+      scale={scaleOf(first)}
+      watermark={view.watermark}
+    >
+      <View style={{ flexDirection: 'row', gap: px(16), marginTop: px(12) }}>
+        <View style={{ width: figureWidth }}>
+          {first.length === 0 ? <Text style={style.small}>No vessel is chosen yet.</Text> : null}
+          {first.map((figure) => (
+            <Figure key={figure.caption} figure={figure} view={view} />
+          ))}
+          <Text style={style.small}>{printText(remarks(view))}</Text>
         </View>
-        {oneSheet ? <Utilities rows={view.utilities} /> : null}
-        {oneSheet ? <Revisions view={view} /> : null}
-      </Sheet>
-      {oneSheet ? null : (
-        <Sheet block={view.block} title="Nozzles and utilities" scale="none" watermark={view.watermark}>
-          {nozzles(px(230))}
-          <Utilities rows={view.utilities} />
-          <Revisions view={view} />
-        </Sheet>
-      )}
-    </>
+        <View style={{ width: textWidth - figureWidth - px(16) }}>
+          <Rows title="Ratings" rows={view.ratings} />
+          <Parts view={view} />
+          {view.oneSheet ? <NozzleTables view={view} plan={px(104)} /> : null}
+        </View>
+      </View>
+      {view.oneSheet ? <Utilities rows={view.utilities} /> : null}
+      {view.oneSheet ? <Revisions view={view} /> : null}
+    </Sheet>
   );
 };
+
+/** One sheet for every set where there are several. */
+export const SetSheets = ({ view }: { view: SpecificationView }) =>
+  view.figures.sets.map(({ heading, figures }) => (
+    <Sheet
+      key={heading}
+      block={view.block}
+      title={heading}
+      scale={scaleOf(figures)}
+      watermark={view.watermark}
+    >
+      <View style={{ marginTop: px(12) }}>
+        {figures.map((figure) => (
+          <Figure key={figure.caption} figure={figure} view={view} />
+        ))}
+        <Text style={style.small}>{printText(remarks(view))}</Text>
+      </View>
+    </Sheet>
+  ));
+
+/** Second sheet: what did not fit beside the drawing, and how the law classes it. */
+export const ConformitySheets = ({ view }: { view: SpecificationView }) => (
+  <Sheet
+    block={view.block}
+    title={view.oneSheet ? 'Conformity' : 'Nozzles and conformity'}
+    scale="none"
+    watermark={view.watermark}
+    care={usualCaution}
+  >
+    {view.oneSheet ? null : <NozzleTables view={view} plan={px(210)} />}
+    {view.oneSheet ? null : <Utilities rows={view.utilities} />}
+    {view.oneSheet ? null : <Revisions view={view} />}
+    <Conformity view={view} />
+  </Sheet>
+);

@@ -52,31 +52,45 @@ const asksForMore = ({ demand, limit, status }: RuleResult): boolean => {
 const order = (a: RuleResult, b: RuleResult): number =>
   statusRank[a.status] - statusRank[b.status] || (b.utilisation ?? -1) - (a.utilisation ?? -1);
 
-/** Every result as a row: demands rounded up, limits down, each to the safe side. */
+const rowOf = (result: RuleResult, numbers: ReadonlyMap<SlotPath, number>): CheckRow => {
+  const inverted = asksForMore(result);
+  return {
+    status: result.status,
+    title: result.title,
+    parts: partsText(result.slots, numbers),
+    demand:
+      result.demand === undefined
+        ? result.status === 'not decidable'
+          ? '?'
+          : ''
+        : figureText(result.demand, result.unit, inverted ? 'down' : 'up'),
+    limit: result.limit === undefined ? '' : figureText(result.limit, result.unit, inverted ? 'up' : 'down'),
+    utilisation: result.utilisation ?? null,
+    margin: marginText(result),
+    restsOn: restsOn(result),
+    text: result.text,
+  };
+};
+
+const comparesNothing = ({ demand, limit }: RuleResult): boolean =>
+  demand === undefined && limit === undefined;
+
+/** Results of one rule that judge without numbers and agree are told in one row. */
+const gathered = (results: readonly RuleResult[]): RuleResult[] =>
+  results.reduce<RuleResult[]>((rows, next) => {
+    const last = rows.at(-1);
+    const alike = last?.rule === next.rule && last.status === next.status && last.set === next.set;
+    if (last === undefined || !alike || !comparesNothing(last) || !comparesNothing(next))
+      return [...rows, next];
+    const text = last.text.includes(next.text) ? last.text : `${last.text} ${next.text}`;
+    return [...rows.slice(0, -1), { ...last, text, slots: [...last.slots, ...next.slots] }];
+  }, []);
+
+/** Results as rows, worst first: demands rounded up, limits down, each to the safe side. */
 export const checkRowsOf = (
   results: readonly RuleResult[],
   numbers: ReadonlyMap<SlotPath, number>,
-): CheckRow[] =>
-  results.toSorted(order).map((result) => {
-    const inverted = asksForMore(result);
-    return {
-      status: result.status,
-      title: result.title,
-      parts: partsText(result.slots, numbers),
-      demand:
-        result.demand === undefined
-          ? result.status === 'not decidable'
-            ? '?'
-            : ''
-          : figureText(result.demand, result.unit, inverted ? 'down' : 'up'),
-      limit:
-        result.limit === undefined ? '' : figureText(result.limit, result.unit, inverted ? 'up' : 'down'),
-      utilisation: result.utilisation ?? null,
-      margin: marginText(result),
-      restsOn: restsOn(result),
-      text: result.text,
-    };
-  });
+): CheckRow[] => gathered(results.toSorted(order)).map((result) => rowOf(result, numbers));
 
 const phrases: Readonly<Record<Status, string>> = {
   met: 'met',

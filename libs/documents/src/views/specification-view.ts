@@ -9,9 +9,8 @@ import {
 } from '@flangewise/model';
 import { formatQuantity } from '@flangewise/quantities';
 import type { DrawingModel } from '../drawings/drawing-model.js';
-import { numberSlots, placeAnchors } from '../drawings/place-anchors.js';
-import type { Scene } from '../drawings/scene.js';
-import { sectionForPaper } from '../drawings/iso-scale.js';
+import { sceneSlotsOf } from '../drawings/scene-slots.js';
+import { type Figures, figuresOf } from './figures.js';
 import { type CheckRow, checkRowsOf, checksSentence } from './check-rows.js';
 import { type EvidenceSheet, evidenceSheetsOf } from './evidence-sheets.js';
 import { moneyText } from './money-text.js';
@@ -41,8 +40,9 @@ export interface SpecificationView {
   readonly block: TitleBlockView;
   readonly summary: string;
   readonly drawing: DrawingModel;
-  /** The section at its scale `1 : denominator`; null while no vessel is chosen. */
-  readonly section: { readonly scene: Scene; readonly denominator: number } | null;
+  readonly figures: Figures;
+  /** Whether everything of the specification fits on one sheet. */
+  readonly oneSheet: boolean;
   /** Numbers of the parts, the same on every sheet. */
   readonly numbers: ReadonlyMap<SlotPath, number>;
   readonly ratings: readonly Row[];
@@ -79,14 +79,24 @@ export interface SpecificationInput {
   readonly facts?: { readonly ratings?: readonly Row[]; readonly utilities?: readonly Row[] };
 }
 
-/** Room for the section on the first sheet [mm]. */
-export const figurePlace = { width: 97, height: 172 } as const;
+/** Room for the section on the first sheet [mm]: higher where nozzles, utilities and revisions go to the next. */
+const figurePlaces = { alone: { width: 97, height: 172 }, first: { width: 97, height: 196 } } as const;
 
-const numbersOf = (scene: Scene | undefined): ReadonlyMap<SlotPath, number> =>
-  scene === undefined ? new Map() : numberSlots(scene, placeAnchors(scene));
+/** Lines of ratings, parts and nozzles that fit beside the drawing, and letters of a name that fit on one line. */
+const column = { lines: 41, letters: 27 } as const;
 
-const partRows = (scene: Scene | undefined, numbers: ReadonlyMap<SlotPath, number>): PartRow[] =>
-  (scene?.slots ?? [])
+const fitsBeside = (drawing: DrawingModel, ratings: readonly Row[]): boolean => {
+  const names = Object.values(drawing.names);
+  const parts = names.reduce((sum, name) => sum + Math.ceil((name?.length ?? 0) / column.letters), 0);
+  const ports = drawing.sets.reduce(
+    (sum, { cover }) => sum + (cover === null ? 0 : cover.ports.length + 2),
+    0,
+  );
+  return ratings.length + parts + ports <= column.lines;
+};
+
+const partRows = (drawing: DrawingModel, numbers: ReadonlyMap<SlotPath, number>): PartRow[] =>
+  sceneSlotsOf(drawing, drawing.sets)
     .flatMap(({ path, title, name, status }): PartRow[] => {
       const number = numbers.get(path);
       return number === undefined || parseSlotPath(path)?.slot === 'material'
@@ -94,6 +104,13 @@ const partRows = (scene: Scene | undefined, numbers: ReadonlyMap<SlotPath, numbe
         : [{ number, title, name, status }];
     })
     .toSorted((a, b) => a.number - b.number);
+
+/** The same sentence once, with how often it was said. */
+const countedSentences = (sentences: readonly string[]): string[] =>
+  [...new Set(sentences)].map((sentence) => {
+    const count = sentences.filter((other) => other === sentence).length;
+    return count === 1 ? sentence : `${sentence}, ${String(count)} times`;
+  });
 
 const conformityViews = (assessment: Assessment, sets: number): ConformityView[] =>
   assessment.conformity.map(
@@ -140,17 +157,19 @@ const revisionRows = ({ issue, offer }: SpecificationInput): SpecificationView['
 /** The specification of one revision of an offer. Nothing is reckoned here that decides anything. */
 export const specificationViewOf = (input: SpecificationInput): SpecificationView => {
   const { system, items, assessment, offer, drawing, issue, facts } = input;
-  const section = sectionForPaper(drawing, figurePlace);
-  const scene = section?.scene;
-  const numbers = numbersOf(scene);
+  const ratings = [...(facts?.ratings ?? []), ...ratingRows({ system, items, assessment })];
+  const place = figurePlaces[fitsBeside(drawing, ratings) ? 'alone' : 'first'];
+  const figures = figuresOf(drawing, place);
+  const { numbers } = figures;
   return {
     block: titleBlockView({ system, offer, issue, blocking: assessment.blocking }),
     summary: summarySentence(system, items),
     drawing,
-    section,
+    figures,
+    oneSheet: place === figurePlaces.alone,
     numbers,
-    ratings: [...(facts?.ratings ?? []), ...ratingRows({ system, items, assessment })],
-    parts: partRows(scene, numbers),
+    ratings,
+    parts: partRows(drawing, numbers),
     nozzles: nozzleTablesOf(drawing, numbers),
     utilities: [...(facts?.utilities ?? []), ...utilityRows({ system, items })],
     revisions: revisionRows(input),
@@ -158,7 +177,7 @@ export const specificationViewOf = (input: SpecificationInput): SpecificationVie
     checks: checkRowsOf(assessment.results, numbers),
     conformity: conformityViews(assessment, system.sets.length),
     openPoints: assessment.openPoints.map(({ question, why }) => ({ question, why })),
-    blocking: assessment.blocking,
+    blocking: countedSentences(assessment.blocking),
     evidence: evidenceSheetsOf(assessment.results),
     cautions: assessment.cautions,
     revisionsRest: { catalogue: assessment.catalogueRevision, rules: assessment.ruleRevision },
