@@ -36,9 +36,11 @@ interface Liquid {
 
 const liquidAt = (
   media: readonly ConditionMedium[],
-  fillK: number,
-  temperatureK: number | undefined,
-  batchM3: number | undefined,
+  {
+    fillK,
+    temperatureK,
+    batchM3,
+  }: { fillK: number; temperatureK: number | undefined; batchM3: number | undefined },
 ): Liquid => {
   const liquid = mainLiquid(media);
   if (liquid === undefined) {
@@ -121,12 +123,11 @@ export const conditionsOf = (system: Pick<System, 'inquiry' | 'settings'>, index
   const temperature = { ...process.temperature, ...set?.temperature };
   const volumes = volumesOf(set, media);
   const { batchVolumeM3 } = volumes;
-  const liquid = liquidAt(
-    media,
-    temperature.lowest ?? usualFillTemperatureK,
-    temperature.highest,
-    batchVolumeM3,
-  );
+  const liquid = liquidAt(media, {
+    fillK: temperature.lowest ?? usualFillTemperatureK,
+    temperatureK: temperature.highest,
+    batchM3: batchVolumeM3,
+  });
   const marking = requiredMarking(site.zone, media, site.zoneGas);
   return settled({
     media,

@@ -183,7 +183,7 @@ const benches = new WeakMap<Bench, Map<string, Bench>>();
 /** The bench of a system: the range itself, with the specials of that system added. */
 export const benchOf = (system: Pick<System, 'specials'>, bench: Bench): Bench => {
   if (system.specials.length === 0) return bench;
-  const key = JSON.stringify(system.specials.map(({ releasedBy: _, ...rest }) => rest));
+  const key = JSON.stringify(system.specials.map((special) => ({ ...special, releasedBy: undefined })));
   const known = benches.get(bench) ?? new Map<string, Bench>();
   benches.set(bench, known);
   const found = known.get(key);

@@ -43,8 +43,7 @@ const writeAt = (value: unknown, path: readonly Key[], next: unknown): unknown =
   }
   const record: Json = isRecord(value) ? value : {};
   if (rest.length === 0 && next === undefined) {
-    const { [String(key)]: _dropped, ...others } = record;
-    return others;
+    return Object.fromEntries(Object.entries(record).filter(([name]) => name !== String(key)));
   }
   return { ...record, [String(key)]: writeAt(record[String(key)], rest, next) };
 };

@@ -34,12 +34,9 @@ export interface Unit {
   readonly definition: string;
 }
 
-const unit = (code: string, label: string, definition: string, ...typed: string[]): Unit => ({
-  code,
-  label,
-  definition,
-  typed,
-});
+type UnitRow = [code: string, label: string, definition: string, ...typed: string[]];
+
+const unit = (...[code, label, definition, ...typed]: UnitRow): Unit => ({ code, label, definition, typed });
 
 /** The first unit of each kind is the SI unit in which the libraries compute. */
 export const units: Readonly<Record<Kind, readonly [Unit, ...Unit[]]>> = {
