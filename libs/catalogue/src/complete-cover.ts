@@ -22,9 +22,13 @@ export const permissibleCoverPressurePa = (design: CoverDesign): Outcome<number>
       loadDiameterM: design.loadCircleM,
       allowableStressPa: stress.value.stressPa,
       coverCentralOpeningM: design.bushingBoreM,
-      coverPortDiameterM: pattern.diameterM,
-      coverPortCount: pattern.count,
-      coverPortCircleM: pattern.circleM,
+      ...(pattern.count === 0
+        ? {}
+        : {
+            coverPortDiameterM: pattern.diameterM,
+            coverPortCount: pattern.count,
+            coverPortCircleM: pattern.circleM,
+          }),
     });
     if (!rated.ok) return rated;
     carried = Math.min(carried, rated.value.pressurePaGauge);

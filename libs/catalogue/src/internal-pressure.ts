@@ -3,7 +3,7 @@ import { fail, type Outcome, succeed } from '@flangewise/model';
 import { bottomOpeningPressurePa } from './bottom-opening.js';
 import { preferredBelow } from './preferred-pressure.js';
 import { type PressureWall, pressureWallOf } from './pressure-wall.js';
-import { standardEnds } from './range.js';
+import { families, standardEnds } from './range.js';
 import type { VesselDesign } from './vessel-design.js';
 
 const glassBar = ({ geometry }: VesselDesign): Outcome<number> => {
@@ -54,8 +54,12 @@ export const permissiblePressurePa = (design: VesselDesign): Outcome<number> => 
   return bar.ok ? succeed(bar.value * 1e5) : bar;
 };
 
+/** End of the family, or of the standard range for a family of another maker [bar]. */
+const endOfFamilyBar = (family: string): number =>
+  families.find(({ name }) => name === family)?.maxPressureBarGauge ?? standardEnds.maxPressurePaGauge / 1e5;
+
 /**
- * PS of a vessel in bar: metal and lined at a preferred pressure, glass at whole bar, never above the range.
+ * PS of a vessel in bar: metal and lined at a preferred pressure up to the end of the family, glass at whole bar.
  *
  * @error CALC_OUT_OF_RANGE for a wall too thin for the lowest pressure
  */
@@ -65,7 +69,7 @@ export const ratedPressureBar = (design: VesselDesign): Outcome<number> => {
   const bar =
     design.construction === 'glass'
       ? Math.floor(carried.value / 1e5)
-      : preferredBelow(carried.value, standardEnds.maxPressurePaGauge / 1e5);
+      : preferredBelow(carried.value, endOfFamilyBar(design.family));
   return bar === undefined || bar < 1
     ? fail({
         code: 'CALC_OUT_OF_RANGE',

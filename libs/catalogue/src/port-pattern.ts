@@ -21,8 +21,12 @@ const share = (a: CoverPort, b: CoverPort): number => (a.diameterM + b.diameterM
  */
 export const evenPatternsOf = (ports: readonly CoverPort[]): readonly EvenPorts[] => {
   const circleM = Math.max(0, ...ports.map((port) => port.boltCircleM));
-  const largest = { diameterM: Math.max(0, ...ports.map((port) => port.diameterM)), count: 1, circleM };
-  if (ports.length < 2) return ports.length === 0 ? [] : [largest];
+  const largest = {
+    diameterM: Math.max(0, ...ports.map((port) => port.diameterM)),
+    count: Math.min(1, ports.length),
+    circleM,
+  };
+  if (ports.length < 2) return [largest];
   const byAngle = [...ports].sort((a, b) => a.angleDeg - b.angleDeg);
   const narrowest = Math.max(
     ...byAngle.flatMap((port, index) => {

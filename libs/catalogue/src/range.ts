@@ -20,6 +20,12 @@ export const rangeSchema = z.strictObject({
     maxTemperatureC: z.number(),
     source: z.string(),
   }),
+  /** Stress at which bolts of closures are rated. */
+  bolting: z.strictObject({
+    class: z.string().meta({ description: 'Property class of ISO 898-1' }),
+    stressMPa: z.number().positive().meta({ unit: 'MPa' }),
+    source: z.string(),
+  }),
   families: z.array(familySchema).min(1),
 });
 
