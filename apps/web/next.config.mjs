@@ -2,12 +2,20 @@ import { fileURLToPath } from 'node:url';
 
 const repository = fileURLToPath(new URL('../../', import.meta.url));
 
+const librarySources = {
+  condition: { path: /(^|\/)libs\/[a-z]+\/src\// },
+  loaders: [fileURLToPath(new URL('typescript-imports.cjs', import.meta.url))],
+};
+
 /** @type {import('next').NextConfig} */
 export default {
   // Each build has a folder of its own, so that a running instance keeps the one it was started with.
   distDir: process.env.FLANGEWISE_WEB_BUILD ?? '.next',
   outputFileTracingRoot: repository,
-  turbopack: { root: repository },
+  turbopack: {
+    root: repository,
+    rules: { '*.ts': librarySources, '*.tsx': librarySources },
+  },
   transpilePackages: [
     '@flangewise/catalogue',
     '@flangewise/constraints',

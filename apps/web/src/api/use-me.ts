@@ -1,0 +1,14 @@
+import { useQuery } from '@tanstack/react-query';
+import { api, type Outputs } from './client';
+
+export type Me = NonNullable<Outputs['session']['me']>;
+
+/** Who is signed in; undefined until it is known. */
+export function useMe(): Me | undefined {
+  const { data } = useQuery({
+    queryKey: ['me'],
+    queryFn: () => api.session.me.query(),
+    staleTime: Number.POSITIVE_INFINITY,
+  });
+  return data ?? undefined;
+}

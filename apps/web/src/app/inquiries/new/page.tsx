@@ -1,0 +1,5 @@
+import { NewInquiry } from '../../../inquiry/new-inquiry';
+
+export default function NewInquiryPage() {
+  return <NewInquiry />;
+}

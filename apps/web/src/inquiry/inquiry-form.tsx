@@ -1,0 +1,165 @@
+'use client';
+
+import type { InquiryInput } from '@flangewise/model';
+import { useMutation, useQueryClient } from '@tanstack/react-query';
+import { useState } from 'react';
+import { FormProvider } from 'react-hook-form';
+import { errorText } from '../api/api-error';
+import { useMe } from '../api/use-me';
+import { momentText } from '../figures/moment';
+import { Fault } from '../look/notice';
+import { type Job, Page } from '../shell/page';
+import type { SheetLinks } from '../shell/sheets';
+import { TextField } from './fields';
+import type { FormValues } from './form-values';
+import { ImportButton } from './import-button';
+import { MediaSection } from './media-section';
+import { OpenPoints } from './open-points';
+import { ProcessSection } from './process-section';
+import { Row, Section } from './section';
+import { SetsSection } from './sets-section';
+import { SiteSection, WishesSection } from './site-section';
+import { Statement } from './statement';
+import { TroubleList } from './trouble-list';
+import { useInquiryForm } from './use-inquiry-form';
+import { useOpenPoints } from './use-open-points';
+
+export interface InquiryFormProps {
+  /** Of the inquiry; `new` for one that is not saved yet. */
+  readonly id: string;
+  readonly document: Partial<InquiryInput>;
+  readonly job?: Job | undefined;
+  readonly links?: SheetLinks | undefined;
+  /** Saves the inquiry and returns its id. */
+  readonly save: (document: InquiryInput) => Promise<string>;
+  readonly onSaved: (id: string, goOn: boolean) => void;
+}
+
+/** The inquiry as a form that asks what matters; unknowns stay open and are listed. */
+export function InquiryForm({ id, document, job, links, save, onSaved }: InquiryFormProps) {
+  const me = useMe();
+  const queries = useQueryClient();
+  const { form, read, isChanged, restoredFrom, take, discard, saved } = useInquiryForm(id, document);
+  const [before, setBefore] = useState<FormValues>();
+  const points = useOpenPoints(read.ok ? read.document : undefined);
+  const saving = useMutation({
+    mutationFn: async ({ goOn }: { readonly goOn: boolean }) => {
+      if (!read.ok) throw new Error('The fields marked in red cannot be used yet.');
+      const savedId = await save(read.document);
+      saved();
+      await queries.invalidateQueries({ queryKey: ['inquiries'] });
+      await queries.invalidateQueries({ queryKey: ['inquiry', savedId] });
+      onSaved(savedId, goOn);
+    },
+  });
+  const submit = (goOn: boolean) => form.handleSubmit(() => saving.mutate({ goOn }));
+  const { isSubmitted } = form.formState;
+  const shownTroubles = !read.ok && (isSubmitted || before !== undefined || restoredFrom !== undefined);
+
+  return (
+    <Page
+      title={job?.title ?? 'New inquiry'}
+      sheet="Inquiry"
+      links={links}
+      job={job}
+      actions={
+        <>
+          <span className="lab max-sm:hidden">
+            {isChanged ? 'not saved' : job === undefined ? '' : 'saved'}
+          </span>
+          <button
+            type="button"
+            className="btn max-sm:hidden"
+            disabled={saving.isPending || !isChanged}
+            onClick={(event) => void submit(false)(event)}
+          >
+            Save
+          </button>
+          <button
+            type="button"
+            className="btn btn-ink"
+            disabled={saving.isPending}
+            onClick={(event) => void submit(true)(event)}
+          >
+            Find systems
+          </button>
+        </>
+      }
+    >
+      <FormProvider {...form}>
+        <main
+          id="main"
+          className="mx-auto grid max-w-[1440px] gap-x-8 gap-y-6 px-4 py-5 lg:px-6 xl:grid-cols-[minmax(0,1fr)_400px]"
+        >
+          <form className="min-w-0" noValidate onSubmit={(event) => void submit(true)(event)}>
+            <div className="sec-head mb-3">
+              <h1>{job === undefined ? 'New inquiry' : 'Inquiry'}</h1>
+            </div>
+            {restoredFrom !== undefined && (
+              <p className="mb-3 flex flex-wrap items-center gap-3 bg-given-t px-3 py-2">
+                Typed and kept on this computer, {momentText(new Date(restoredFrom), new Date())}, not saved
+                yet.
+                <button type="button" className="btn btn-sm" onClick={discard}>
+                  Forget it
+                </button>
+              </p>
+            )}
+            <div className="mb-5">
+              <ImportButton
+                onRead={(taken) => {
+                  setBefore(form.getValues());
+                  take(taken);
+                }}
+              />
+              {before !== undefined && (
+                <p className="mt-2 flex items-center gap-3">
+                  The file stands in the fields below.
+                  <button
+                    type="button"
+                    className="btn btn-sm"
+                    onClick={() => {
+                      form.reset(before, { keepDefaultValues: true });
+                      setBefore(undefined);
+                    }}
+                  >
+                    Undo
+                  </button>
+                </p>
+              )}
+            </div>
+            <Section title="Job">
+              <TextField name="title" label="Title" placeholder="Hydrogenation in methanol" />
+              {me !== undefined && me.client === null && (
+                <Row>
+                  <TextField name="client" label="Client" placeholder="company" />
+                  <TextField name="contact" label="Contact" placeholder="who asks" />
+                  <TextField name="received" label="Received" type="date" />
+                </Row>
+              )}
+              <Statement />
+            </Section>
+            <MediaSection />
+            <SetsSection />
+            <ProcessSection />
+            <SiteSection />
+            <WishesSection />
+            <button type="submit" className="sr-only" tabIndex={-1} aria-hidden="true">
+              Find systems
+            </button>
+          </form>
+          <div className="grid content-start gap-6 xl:sticky xl:top-4 xl:max-h-[calc(100dvh-32px)] xl:overflow-y-auto xl:pr-1">
+            {saving.isError && (
+              <Fault
+                text={errorText(saving.error)}
+                action={{ title: 'Save again', run: () => void submit(false)() }}
+              />
+            )}
+            {shownTroubles && <TroubleList troubles={read.troubles} />}
+            <OpenPoints points={points.data?.openPoints ?? []} />
+            {points.isError && <p className="lab">Open points: {errorText(points.error)}</p>}
+          </div>
+        </main>
+      </FormProvider>
+    </Page>
+  );
+}

@@ -1,0 +1,43 @@
+'use client';
+
+import type { OpenPoint } from '@flangewise/model';
+import { fieldId } from './fields';
+import { fieldNameOf } from './read-form';
+
+/** The field of the form that answers a point; the nearest one where the point names a group. */
+const fieldOf = (point: OpenPoint): HTMLElement | null => {
+  const name = fieldNameOf(point.field.replace(/^sets\./, 'sets[0].'));
+  return (
+    document.getElementById(fieldId(name)) ?? document.querySelector<HTMLElement>(`[id^="${fieldId(name)}"]`)
+  );
+};
+
+function goTo(point: OpenPoint): void {
+  const field = fieldOf(point);
+  field?.closest('details')?.setAttribute('open', '');
+  field?.focus();
+}
+
+/** Questions to the client: unknowns are allowed, and listed. */
+export function OpenPoints({ points }: { readonly points: readonly OpenPoint[] }) {
+  return (
+    <section className="sec">
+      <div className="sec-head">
+        <h2>Still open</h2>
+        <span className="lab">
+          {points.length === 0 ? 'nothing that is known to matter' : `${String(points.length)} to ask`}
+        </span>
+      </div>
+      <ol className="grid">
+        {points.map((point) => (
+          <li key={`${point.field} ${point.question}`} className="row py-2">
+            <button type="button" className="btn-link font-medium" onClick={() => goTo(point)}>
+              {point.question}
+            </button>
+            <p className="say-sm text-ink2">{point.why}</p>
+          </li>
+        ))}
+      </ol>
+    </section>
+  );
+}

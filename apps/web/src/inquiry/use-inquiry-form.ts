@@ -1,0 +1,76 @@
+import type { InquiryInput } from '@flangewise/model';
+import { useEffect, useState } from 'react';
+import { type Resolver, useForm, type UseFormReturn, useWatch } from 'react-hook-form';
+import { dropDraft, keepDraft, readDraft } from './draft-store';
+import { documentOf, formOf, type FormValues } from './form-values';
+import { errorsOf, readForm, type ReadForm } from './read-form';
+
+const resolver: Resolver<FormValues> = (values) => {
+  const read = readForm(values);
+  return read.ok ? { values, errors: {} } : { values: {}, errors: errorsOf(read.troubles) };
+};
+
+/** The document of the fields as text, to see whether two are the same. */
+const textOf = (values: FormValues): string => JSON.stringify(documentOf(values));
+
+export interface InquiryForm {
+  readonly form: UseFormReturn<FormValues>;
+  /** What stands in the fields now. */
+  readonly read: ReadForm;
+  /** Whether that differs from what is saved. */
+  readonly isChanged: boolean;
+  /** When the draft was kept that now stands in the fields; undefined when they show what is saved. */
+  readonly restoredFrom: string | undefined;
+  /** Takes a document into the fields, as something to be saved. */
+  readonly take: (document: Partial<InquiryInput>) => void;
+  /** Forgets what was typed. */
+  readonly discard: () => void;
+  /** What is in the fields has been saved. */
+  readonly saved: () => void;
+}
+
+/** Fields of one inquiry, with what was typed kept on this computer until it is saved. */
+export function useInquiryForm(id: string, document: Partial<InquiryInput>): InquiryForm {
+  const [restored] = useState(() => readDraft(id));
+  const [restoredFrom, setRestoredFrom] = useState(restored?.at);
+  const form = useForm<FormValues>({
+    defaultValues: formOf(document),
+    resolver,
+    mode: 'onTouched',
+    shouldFocusError: true,
+  });
+  const values = useWatch({ control: form.control }) as FormValues;
+  const [savedText, setSavedText] = useState(() => textOf(formOf(document)));
+  const isChanged = textOf(values) !== savedText;
+
+  useEffect(() => {
+    if (restored === undefined) return;
+    form.reset(restored.values, { keepDefaultValues: true });
+    void form.trigger();
+  }, [form, restored]);
+
+  useEffect(() => {
+    if (isChanged) keepDraft(id, values);
+  }, [id, isChanged, values]);
+
+  return {
+    form,
+    read: readForm(values),
+    isChanged,
+    restoredFrom,
+    take: (taken) => {
+      form.reset(formOf(taken), { keepDefaultValues: true });
+      void form.trigger();
+    },
+    discard: () => {
+      dropDraft(id);
+      setRestoredFrom(undefined);
+      form.reset(formOf(document));
+    },
+    saved: () => {
+      dropDraft(id);
+      setRestoredFrom(undefined);
+      setSavedText(textOf(form.getValues()));
+    },
+  };
+}

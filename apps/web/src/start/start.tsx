@@ -1,0 +1,58 @@
+'use client';
+
+import { useQuery } from '@tanstack/react-query';
+import Link from 'next/link';
+import { api } from '../api/client';
+import { errorText } from '../api/api-error';
+import { useMe } from '../api/use-me';
+import { Empty, Fault } from '../look/notice';
+import { Working } from '../look/working';
+import { Page } from '../shell/page';
+import { InquiryTable } from './inquiry-table';
+
+const mayCreate = (role: string): boolean => role === 'applications_engineer' || role === 'customer';
+
+/** All inquiries that this person may see, and the way to a new one. */
+export function Start() {
+  const me = useMe();
+  const list = useQuery({ queryKey: ['inquiries'], queryFn: () => api.inquiries.list.query() });
+  const creates = me !== undefined && mayCreate(me.role);
+  const newInquiry = creates && (
+    <Link href="/inquiries/new" className="btn btn-ink">
+      New inquiry
+    </Link>
+  );
+  return (
+    <Page title="Inquiries" actions={list.data !== undefined && list.data.length > 0 && newInquiry}>
+      <main id="main" className="mx-auto max-w-[1120px] px-4 py-6 lg:px-6">
+        <div className="sec-head mb-4">
+          <h1>Inquiries</h1>
+          {me !== undefined && (
+            <p className="text-ink2">
+              {me.name}, {me.client?.name ?? me.roleTitle}
+            </p>
+          )}
+        </div>
+        {list.isPending && <Working text="Reading the inquiries." />}
+        {list.isError && (
+          <Fault
+            text={errorText(list.error)}
+            action={{ title: 'Read again', run: () => void list.refetch() }}
+          />
+        )}
+        {list.data?.length === 0 && (
+          <Empty
+            text={
+              creates
+                ? 'No inquiry yet. Paste a mail, drop the inquiry sheet, or type the batch and the pressure.'
+                : 'No inquiry yet. An applications engineer enters the first one.'
+            }
+          >
+            {newInquiry}
+          </Empty>
+        )}
+        {list.data !== undefined && list.data.length > 0 && <InquiryTable rows={list.data} />}
+      </main>
+    </Page>
+  );
+}
