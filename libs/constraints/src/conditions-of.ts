@@ -2,7 +2,7 @@ import type { Inquiry, System } from '@flangewise/model';
 import { absoluteToGauge } from '@flangewise/quantities';
 import { requiredMarking } from './required-marking.js';
 import type { ConditionMedium, Conditions } from './conditions.js';
-import { densityAt, heatCapacityAt, mainLiquid, usualFillTemperatureK, vapourPressureAt } from './liquid.js';
+import { fillTemperatureK, hotVolumeOf, mainLiquid, propertiesAt, vapourPressureAt } from './liquid.js';
 import { readMedium } from './read-media.js';
 
 /** Largest hot fill by default (common practice of this maker); foaming media get more room. */
@@ -27,40 +27,41 @@ const settled = (draft: Draft): Conditions =>
     Object.entries(draft).filter(([, value]) => value !== undefined),
   ) as unknown as Conditions;
 
-interface Liquid {
-  readonly hotVolumeM3: number | undefined;
-  readonly vapourPaAbs: number | undefined;
-  readonly densityKgPerM3: number | undefined;
-  readonly heatCapacityJPerKgK: number | undefined;
-}
+type Liquid = Pick<
+  Draft,
+  'hotVolumeM3' | 'hotVolumeEstimated' | 'densityKgPerM3' | 'heatCapacityJPerKgK' | 'boilingPointK'
+> & { readonly vapourPaAbs: number | undefined };
 
+const noLiquid: Liquid = {
+  hotVolumeM3: undefined,
+  hotVolumeEstimated: undefined,
+  vapourPaAbs: undefined,
+  densityKgPerM3: undefined,
+  heatCapacityJPerKgK: undefined,
+  boilingPointK: undefined,
+};
+
+/** The main liquid as it is filled, and what it becomes at the highest temperature. */
 const liquidAt = (
   media: readonly ConditionMedium[],
-  {
-    fillK,
-    temperatureK,
-    batchM3,
-  }: { fillK: number; temperatureK: number | undefined; batchM3: number | undefined },
+  temperatures: { readonly fillK: number; readonly hotK: number | undefined },
+  batchM3: number | undefined,
 ): Liquid => {
   const liquid = mainLiquid(media);
-  if (liquid === undefined) {
-    return {
-      hotVolumeM3: undefined,
-      vapourPaAbs: undefined,
-      densityKgPerM3: undefined,
-      heatCapacityJPerKgK: undefined,
-    };
-  }
-  const cold = densityAt(liquid, fillK);
-  const hot = temperatureK === undefined ? undefined : densityAt(liquid, temperatureK);
+  if (liquid === undefined) return noLiquid;
+  const { fillK, hotK } = temperatures;
+  const cold = propertiesAt(liquid, fillK);
+  const hot =
+    batchM3 === undefined || hotK === undefined
+      ? undefined
+      : hotVolumeOf(liquid, { volumeM3: batchM3, fillK, hotK });
   return {
-    hotVolumeM3:
-      batchM3 === undefined || cold === undefined || hot === undefined
-        ? undefined
-        : batchM3 * Math.max(1, cold / hot),
-    vapourPaAbs: temperatureK === undefined ? undefined : vapourPressureAt(liquid, temperatureK),
-    densityKgPerM3: cold,
-    heatCapacityJPerKgK: heatCapacityAt(liquid, fillK),
+    hotVolumeM3: hot?.volumeM3,
+    hotVolumeEstimated: hot?.estimated === true ? true : undefined,
+    vapourPaAbs: hotK === undefined ? undefined : vapourPressureAt(liquid, hotK),
+    densityKgPerM3: cold?.densityKgPerM3,
+    heatCapacityJPerKgK: cold?.heatCapacityJPerKgK,
+    boilingPointK: cold?.normalBoilingPointK,
   };
 };
 
@@ -123,11 +124,11 @@ export const conditionsOf = (system: Pick<System, 'inquiry' | 'settings'>, index
   const temperature = { ...process.temperature, ...set?.temperature };
   const volumes = volumesOf(set, media);
   const { batchVolumeM3 } = volumes;
-  const liquid = liquidAt(media, {
-    fillK: temperature.lowest ?? usualFillTemperatureK,
-    temperatureK: temperature.highest,
-    batchM3: batchVolumeM3,
-  });
+  const liquid = liquidAt(
+    media,
+    { fillK: fillTemperatureK(temperature.lowest), hotK: temperature.highest },
+    batchVolumeM3,
+  );
   const marking = requiredMarking(site.zone, media, site.zoneGas);
   return settled({
     media,
@@ -135,6 +136,8 @@ export const conditionsOf = (system: Pick<System, 'inquiry' | 'settings'>, index
     processKind: process.kind,
     pressureMinPaGauge: pressure?.lowest,
     pressureUsualPaGauge: pressure?.usual,
+    statedPressurePaGauge: pressure?.highest,
+    pressureMeans: process.pressureMeans,
     pressureMaxPaGauge: totalPressure(pressure?.highest, process.pressureMeans, liquid.vapourPaAbs),
     vacuum: process.vacuum,
     temperatureMinK: temperature.lowest,
@@ -142,12 +145,17 @@ export const conditionsOf = (system: Pick<System, 'inquiry' | 'settings'>, index
     temperatureMaxK: temperature.highest,
     batchVolumeM3,
     hotVolumeM3: liquid.hotVolumeM3,
+    hotVolumeEstimated: liquid.hotVolumeEstimated,
     vesselVolumeM3: volumes.vesselVolumeM3,
     fillLimit: settings.fillLimit ?? (process.foaming === true ? foamingFillLimit : usualFillLimit),
     viscosityMinPaS: lowest([process.viscosity?.start, process.viscosity?.end]),
     viscosityMaxPaS: highest([process.viscosity?.start, process.viscosity?.end]),
     densityKgPerM3: process.density ?? liquid.densityKgPerM3,
     heatCapacityJPerKgK: liquid.heatCapacityJPerKgK,
+    boilingPointK: liquid.boilingPointK,
+    solidsMassFraction: process.solids?.massFraction,
+    particleSizeM: process.solids?.particleSize,
+    solidDensityKgPerM3: process.solids?.density,
     speedMinPerS: process.stirringSpeed?.lowest,
     speedMaxPerS: process.stirringSpeed?.highest ?? process.stirringSpeed?.usual,
     serviceFactor: settings.serviceFactor ?? usualServiceFactor,
@@ -155,6 +163,10 @@ export const conditionsOf = (system: Pick<System, 'inquiry' | 'settings'>, index
     selfReactive: process.selfReactive,
     calorimetry: process.calorimetry,
     peakHeatW: peakHeat(process),
+    peakUptakeMolPerS: process.peakUptake,
+    heatOfReactionJPerMol: process.heatOfReaction,
+    heatOfReactionPer: process.heatOfReactionPer,
+    concentrationMolPerM3: process.concentration,
     heatUpTimeS: process.heatUpTime,
     supplyPressurePaGauge: process.supplyPressure,
     regulatorKv: process.regulatorKv,

@@ -25,6 +25,9 @@ export interface Conditions {
 
   readonly pressureMinPaGauge?: number;
   readonly pressureUsualPaGauge?: number;
+  /** Highest pressure as it was stated, and what was meant by it. */
+  readonly statedPressurePaGauge?: number;
+  readonly pressureMeans?: 'total' | 'partial pressure of the gas';
   /** Highest total pressure: as stated, or gas plus vapour where the partial pressure was stated. */
   readonly pressureMaxPaGauge?: number;
   readonly vacuum?: boolean;
@@ -36,6 +39,8 @@ export interface Conditions {
   readonly batchVolumeM3?: number;
   /** The same liquid at the highest temperature. */
   readonly hotVolumeM3?: number;
+  /** The expansion rests on an estimate or on a value from memory. */
+  readonly hotVolumeEstimated?: boolean;
   /** Wanted volume of the vessel. */
   readonly vesselVolumeM3?: number;
   /** Largest hot fill, share of the inner volume. */
@@ -45,6 +50,11 @@ export interface Conditions {
   readonly viscosityMaxPaS?: number;
   readonly densityKgPerM3?: number;
   readonly heatCapacityJPerKgK?: number;
+  /** At which the main liquid boils at 1 atm; a solution in water as water. */
+  readonly boilingPointK?: number;
+  readonly solidsMassFraction?: number;
+  readonly particleSizeM?: number;
+  readonly solidDensityKgPerM3?: number;
   readonly speedMinPerS?: number;
   readonly speedMaxPerS?: number;
   /** On the stirrer torque. */
@@ -55,6 +65,11 @@ export interface Conditions {
   readonly calorimetry?: boolean;
   /** Highest heat given by the reaction. */
   readonly peakHeatW?: number;
+  readonly peakUptakeMolPerS?: number;
+  /** Negative gives heat; per mole of `heatOfReactionPer`. */
+  readonly heatOfReactionJPerMol?: number;
+  readonly heatOfReactionPer?: string;
+  readonly concentrationMolPerM3?: number;
   readonly heatUpTimeS?: number;
 
   readonly supplyPressurePaGauge?: number;

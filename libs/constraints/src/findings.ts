@@ -1,7 +1,7 @@
 import { formatQuantity, absoluteToGauge } from '@flangewise/quantities';
 import type { System } from '@flangewise/model';
 import type { Conditions } from './conditions.js';
-import { mainLiquid, usualFillTemperatureK, vapourPressureAt } from './liquid.js';
+import { fillTemperatureK, mainLiquid, vapourPressureAt } from './liquid.js';
 import { shownQuantity } from './shown-quantity.js';
 
 const shown = (value: number, unit: string): string => shownQuantity(value, unit);
@@ -15,7 +15,7 @@ const hotBatch = (c: Conditions): string | undefined => {
     c.temperatureMaxK === undefined
   )
     return undefined;
-  const from = shown(c.temperatureMinK ?? usualFillTemperatureK, 'K');
+  const from = shown(fillTemperatureK(c.temperatureMinK), 'K');
   const needed = shownQuantity(c.hotVolumeM3 / c.fillLimit, 'm3', 'up');
   return `${shown(c.batchVolumeM3, 'm3')} of ${liquid.name} at ${from} become ${shownQuantity(c.hotVolumeM3, 'm3', 'up')} at ${shown(c.temperatureMaxK, 'K')}: a vessel of at least ${needed} is needed at a hot fill of ${String(Math.round(c.fillLimit * 100))} %.`;
 };

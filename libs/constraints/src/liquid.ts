@@ -1,9 +1,12 @@
-import { liquidDensity, liquidHeatCapacity, solutionDensity, vapourPressure } from '@flangewise/engineering';
+import { fluidProperties, hotVolume, vapourPressure } from '@flangewise/engineering';
 import type { ConditionMedium } from './conditions.js';
 import { type Proof, reckon } from './figure.js';
 
-/** Where nobody said at what temperature the vessel is filled. */
-export const usualFillTemperatureK = 293.15;
+const roomK = 293.15;
+
+/** A vessel is filled at room temperature, or colder where the process starts colder: the careful side for expansion. */
+export const fillTemperatureK = (temperatureMinK: number | undefined): number =>
+  Math.min(temperatureMinK ?? roomK, roomK);
 
 const water = '7732-18-5';
 
@@ -18,26 +21,56 @@ export const mainLiquid = (media: readonly ConditionMedium[]): ConditionMedium |
 const isSolution = (medium: ConditionMedium): boolean =>
   medium.massFraction !== undefined && medium.massFraction < 1;
 
-/** Density [kg/m³] of the liquid; undefined where the tables have none at this temperature. */
-export const densityAt = (
+const asLiquid = (medium: ConditionMedium) => ({
+  substance: medium.cas ?? medium.name,
+  ...(isSolution(medium) ? { massFraction: medium.massFraction } : {}),
+});
+
+type LiquidProperties = Extract<ReturnType<typeof reckonProperties>, { ok: true }>['value'];
+
+const reckonProperties = (
+  liquid: ReturnType<typeof asLiquid>,
+  at: { temperatureK: number; proof?: Proof | undefined },
+) => reckon(fluidProperties, { ...liquid, temperatureK: at.temperatureK }, at.proof);
+
+/** What the tables know of the liquid at a temperature; a solution that they do not hold counts as water. */
+export const propertiesAt = (
   medium: ConditionMedium,
   temperatureK: number,
   proof?: Proof,
-): number | undefined => {
-  const key = medium.cas ?? medium.name;
-  if (isSolution(medium)) {
-    const outcome = reckon(
-      solutionDensity,
-      { solute: key, massFraction: medium.massFraction ?? 0, temperatureK },
-      proof,
-    );
-    if (outcome.ok) return outcome.value.densityKgPerM3;
-    // Beyond the table of solutions water expands alike; the ratio of densities is what counts here.
-    const asWater = reckon(liquidDensity, { substance: water, temperatureK }, proof);
-    return asWater.ok ? asWater.value.densityKgPerM3 : undefined;
+): LiquidProperties | undefined => {
+  const outcome = reckonProperties(asLiquid(medium), { temperatureK, proof });
+  if (outcome.ok) return outcome.value;
+  const asWater = isSolution(medium)
+    ? reckonProperties({ substance: water }, { temperatureK, proof })
+    : outcome;
+  return asWater.ok ? asWater.value : undefined;
+};
+
+export interface HotVolume {
+  readonly volumeM3: number;
+  /** The expansion rests on an estimate or on a value from memory. */
+  readonly estimated: boolean;
+}
+
+/** Volume of a batch at its highest temperature; undefined where the tables do not hold its expansion. */
+export const hotVolumeOf = (
+  medium: ConditionMedium,
+  batch: { readonly volumeM3: number; readonly fillK: number; readonly hotK: number },
+  proof?: Proof,
+): HotVolume | undefined => {
+  const given = {
+    coldVolumeM3: batch.volumeM3,
+    coldTemperatureK: Math.min(batch.fillK, batch.hotK),
+    hotTemperatureK: batch.hotK,
+  };
+  const outcome = reckon(hotVolume, { ...asLiquid(medium), ...given }, proof);
+  if (outcome.ok) {
+    const { hotVolumeM3, estimated, fromMemory } = outcome.value;
+    return { volumeM3: hotVolumeM3, estimated: estimated || fromMemory };
   }
-  const outcome = reckon(liquidDensity, { substance: key, temperatureK }, proof);
-  return outcome.ok ? outcome.value.densityKgPerM3 : undefined;
+  const asWater = isSolution(medium) ? reckon(hotVolume, { substance: water, ...given }, proof) : outcome;
+  return asWater.ok ? { volumeM3: asWater.value.hotVolumeM3, estimated: true } : undefined;
 };
 
 /** Vapour pressure [Pa absolute]; of an aqueous solution that of water, its upper bound for dissolved salts and bases. */
@@ -49,10 +82,4 @@ export const vapourPressureAt = (
   const substance = isSolution(medium) ? water : (medium.cas ?? medium.name);
   const outcome = reckon(vapourPressure, { substance, temperatureK }, proof);
   return outcome.ok ? outcome.value.pressurePaAbs : undefined;
-};
-
-export const heatCapacityAt = (medium: ConditionMedium, temperatureK: number): number | undefined => {
-  const substance = isSolution(medium) ? water : (medium.cas ?? medium.name);
-  const outcome = reckon(liquidHeatCapacity, { substance, temperatureK });
-  return outcome.ok ? outcome.value.heatCapacityJPerKgK : undefined;
 };
