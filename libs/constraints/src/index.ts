@@ -15,3 +15,4 @@ export * from './range.js';
 export * from './rule-revision.js';
 export * from './solve.js';
 export * from './special-vessel.js';
+export * from './drawing-facts.js';
