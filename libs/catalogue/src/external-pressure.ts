@@ -17,7 +17,7 @@ const glassElasticLimitPa = 7e6;
  * Elastic limit of EN 13445-3 clause 8: Rp0.2/1.25 of austenitic steel, Rp0.2 of other metals; where no proof
  * strength is on file over temperature, 1.5 times the allowable stress, which is never above Rp0.2.
  */
-const elasticLimitPa = (material: string, temperatureK: number): Outcome<number> => {
+export const elasticLimitPa = (material: string, temperatureK: number): Outcome<number> => {
   const grade = materialGrade(material);
   if (!grade.ok) return grade;
   if (grade.value.key === 'borosilicate glass 3.3') return succeed(glassElasticLimitPa);

@@ -12,7 +12,13 @@ export interface PressureWall {
   readonly temperatureK: number;
 }
 
-export const pressureWallOf = (design: VesselDesign): PressureWall => {
+/** What of a vessel decides on the wall that carries. */
+export type WalledVessel = Pick<
+  VesselDesign,
+  'geometry' | 'material' | 'carrier' | 'corrosionAllowanceM' | 'liningThicknessM' | 'maxTemperatureK'
+>;
+
+export const pressureWallOf = (design: WalledVessel): PressureWall => {
   const { geometry, carrier, liningThicknessM = 0 } = design;
   return {
     material: carrier ?? design.material,
