@@ -3,7 +3,8 @@ import { catalogueSchema, itemSchema, slotNames } from '@flangewise/model';
 import { demoCatalogue } from './demo-catalogue.js';
 import { itemById, itemsOfSlot } from './find-items.js';
 import { pricedDemoCatalogue, priceLists } from './prices.js';
-import { range, rangeSchema } from './range.js';
+import { range } from './range.js';
+import { rangeSchema } from './range-schema.js';
 
 describe('data of the demo range', () => {
   test.each(slotNames)('every %s is as the schema writes it, defaults included', (slot) => {

@@ -1,4 +1,11 @@
-import { boltedCover, endForce, evaluate, magnetKinds, materialGrade } from '@flangewise/engineering';
+import {
+  boltedCover,
+  endForce,
+  evaluate,
+  heatTransferFluid,
+  magnetKinds,
+  materialGrade,
+} from '@flangewise/engineering';
 import type { ItemOf, SlotName } from '@flangewise/model';
 import { describe, expect, test } from 'vitest';
 import { demoCatalogue } from './demo-catalogue.js';
@@ -159,6 +166,21 @@ describe('internals and accessories', () => {
     expect(coil.innerClearanceM).toBeCloseTo(coil.coilDiameterM - coil.tubeDiameterM, 4);
     expect(coil.coilDiameterM + coil.tubeDiameterM).toBeLessThan(coil.bore / 1000);
   });
+
+  /** No table of its own: a mixture whose figures hang on its strength. */
+  const mixtures = ['water and glycol'];
+
+  test.each(of('fluid').filter(([, f]) => !mixtures.includes(f.fluid)))(
+    '%s has the figures of its kind in the middle of its span, and tables over all of it',
+    (_, fluid) => {
+      const at = (temperatureK: number) => evaluate(heatTransferFluid, { fluid: fluid.fluid, temperatureK });
+      const middle = at((fluid.minTemperatureK + fluid.maxTemperatureK) / 2);
+      expect([at(fluid.minTemperatureK).ok, at(fluid.maxTemperatureK).ok]).toEqual([true, true]);
+      if (!middle.ok) throw new Error(middle.error.message);
+      expect(Math.abs(fluid.densityKgPerM3 / middle.value.densityKgPerM3 - 1)).toBeLessThan(0.01);
+      expect(Math.abs(fluid.heatCapacityJPerKgK / middle.value.heatCapacityJPerKgK - 1)).toBeLessThan(0.01);
+    },
+  );
 
   test.each(of('coupling'))('%s names a magnet of the tables and keeps it below its limit', (_, coupling) => {
     expect(magnetKinds).toContain(coupling.magnet);
