@@ -46,7 +46,7 @@ const columnsOf = (frame: SheetFrame): Columns => {
     case 'columns':
       return { label: Math.min(200, frame.width * 0.225), gutter: 46, pitch: 58 };
     case 'numbers':
-      return { label: 16, gutter: 16, pitch: 19 };
+      return { label: 16, gutter: 12, pitch: 19 };
     case 'none':
       return { label: 0, gutter: 0, pitch: 0 };
   }
@@ -97,8 +97,9 @@ export const arrangeSheet = (scene: Scene, frame: SheetFrame): Sheet => {
       columns.pitch,
       [margin, frame.height - margin],
     );
-    const outer = side === 'left' ? 8 : frame.width - 8;
-    const inner = side === 'left' ? 8 + columns.label : frame.width - 8 - columns.label;
+    const rim = frame.callouts === 'columns' ? 8 : 1;
+    const outer = side === 'left' ? rim : frame.width - rim;
+    const inner = side === 'left' ? rim + columns.label : frame.width - rim - columns.label;
     const edge = toSheet([side === 'left' ? reach.left : reach.right, 0])[0] + (side === 'left' ? -6 : 6);
     return own.flatMap(({ path }, i): Callout[] => {
       const [slot, end, y] = [bySlot.get(path), ends[i], heights[i]];

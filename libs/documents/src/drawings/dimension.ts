@@ -15,6 +15,7 @@ const ofVessel = ({ layout, x, body, upright }: StandingSet): Dimension[] => {
   const beside = upright !== 'lift' && layout.mantle === null ? legReach(layout) + 12 * detail : girth;
   return [
     {
+      of: 'vessel',
       kind: 'vertical',
       from: [x + rim, 0],
       to: [x, depth],
@@ -22,6 +23,7 @@ const ofVessel = ({ layout, x, body, upright }: StandingSet): Dimension[] => {
       text: shown(depth),
     },
     {
+      of: 'vessel',
       kind: 'horizontal',
       from: [x - inner, layout.cylinder * 0.9],
       to: [x + inner, layout.cylinder * 0.9],
@@ -37,6 +39,7 @@ const strokeOf = (model: DrawingModel, { station, x, layout }: StandingSet): Dim
   const right = x + station.column;
   return [
     {
+      of: 'stroke',
       kind: 'vertical',
       from: [right + 20 * u, columnTop(station, model.lift).y],
       to: [right + 24 * u, armHeight(layout) - 12 * u],
@@ -61,6 +64,7 @@ const overall = (model: DrawingModel, first: StandingSet, { bounds, floor }: Gro
   if (floor.breakAt !== null && model.frame === null) return [];
   return [
     {
+      of: 'height',
       kind: 'vertical',
       from: [x, top],
       to: [bounds.left, bottom],

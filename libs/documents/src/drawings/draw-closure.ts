@@ -110,8 +110,8 @@ const segmentDrive = (layout: SetLayout): Shape[] => {
       ]
     : [];
   const handle = [
-    seenBox([-closureRadius - 30 * u, -5.5 * u], [-closureRadius, 5.5 * u]),
-    circle([-closureRadius - 33 * u, 0], 7.5 * u),
+    seenBox([-closureRadius - 20 * u, -5.5 * u], [-closureRadius, 5.5 * u]),
+    circle([-closureRadius - 23 * u, 0], 7.5 * u),
   ];
   return [
     ...bothSides(box([outside, -half], [closureRadius, half])).map((side) => cut(side, 'steel')),

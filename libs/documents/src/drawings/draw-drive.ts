@@ -63,15 +63,24 @@ export const drawDrive = (layout: SetLayout, drive: Drive): Shape[] => {
   ];
 };
 
-/** Magnet drive under the vessel that turns a stirring bar. */
+const plateTop = (layout: SetLayout): number => (layout.mantle?.bottom ?? layout.bottom) + 2 * layout.detail;
+
+/** Housing of the drive under the vessel that turns a stirring bar. */
 export const drawBarDrive = (layout: SetLayout): Shape[] => {
   const u = layout.detail;
-  const top = (layout.mantle?.bottom ?? layout.bottom) + 2 * u;
-  const r = layout.outer * 0.9;
+  const [top, r] = [plateTop(layout), layout.outer * 0.9];
   return [
     seenBox([-r, top], [r, top + 30 * u]),
+    stroke('thin', polyline([-r, top + 14 * u], [r, top + 14 * u])),
+  ];
+};
+
+/** The magnets that the bar follows: the coupling of such a set. */
+export const drawBarMagnets = (layout: SetLayout): Shape[] => {
+  const u = layout.detail;
+  const [top, r] = [plateTop(layout), layout.outer * 0.9];
+  return [
     seenBox([-r * 0.7, top + 3 * u], [-r * 0.2, top + 10 * u], 'magnet'),
     seenBox([r * 0.2, top + 3 * u], [r * 0.7, top + 10 * u], 'counter magnet'),
-    stroke('thin', polyline([-r, top + 14 * u], [r, top + 14 * u])),
   ];
 };

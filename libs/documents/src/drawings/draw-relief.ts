@@ -83,7 +83,7 @@ export const drawFlow = (layout: SetLayout, port: PlacedPort | undefined): Shape
   if (layout.set.vent === null || port === undefined) return [];
   const { middle, out } = ventPath(layout, port);
   const u = layout.detail;
-  const tip = out + 30 * u;
+  const tip = out + 26 * u;
   return [
     stroke('thin', polyline([out + 10 * u, middle], [tip - 6 * u, middle])),
     seen(

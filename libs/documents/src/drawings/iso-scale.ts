@@ -3,7 +3,7 @@ import type { Scene } from './scene.js';
 import { sectionOf } from './section.js';
 
 /** Natural size and reduction scales of ISO 5455, as denominators. */
-const denominators = [1, 2, 5, 10, 20, 50] as const;
+export const denominators = [1, 2, 5, 10, 20, 50] as const;
 
 /** A place on paper [mm]. */
 export interface Place {
@@ -12,7 +12,7 @@ export interface Place {
 }
 
 /** Room at both sides for numbers and leaders, above and below for dimensions [mm]. */
-const around = { sides: 23, ends: 6, labels: 7 } as const;
+const around = { sides: 19, ends: 6, labels: 7 } as const;
 
 /** The denominator of the largest scale of ISO 5455 at which a drawing with its numbers fits; the last one otherwise. */
 export const isoScale = (scene: Scene, place: Place): number => {

@@ -51,7 +51,11 @@ export const partMapOf = (scene: Scene): PartMap => {
       const first = Math.max(0, Math.floor((around.top - top) / stepY));
       const last = Math.min(rows - 1, Math.ceil((around.bottom - top) / stepY));
       for (let row = first; row <= last; row += 1) {
-        const cuts = crossings(polygon, top + (row + 0.5) * stepY);
+        const thin = Math.min(stepY / 2, (around.bottom - around.top) / 4);
+        const middle = top + (row + 0.5) * stepY;
+        const y = Math.min(Math.max(middle, around.top + thin), around.bottom - thin);
+        if (Math.abs(y - middle) > stepY / 2) continue;
+        const cuts = crossings(polygon, y);
         for (let i = 0; i + 1 < cuts.length; i += 2) {
           const from = Math.max(0, Math.ceil(((cuts[i] ?? 0) - left) / stepX - 0.5));
           const to = Math.min(columns - 1, Math.floor(((cuts[i + 1] ?? 0) - left) / stepX - 0.5));

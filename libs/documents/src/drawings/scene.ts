@@ -45,6 +45,7 @@ export interface Part {
 
 /** A length between two points, shown beside the drawing. */
 export interface Dimension {
+  readonly of: 'vessel' | 'stroke' | 'height';
   readonly kind: 'horizontal' | 'vertical';
   readonly from: Point;
   readonly to: Point;

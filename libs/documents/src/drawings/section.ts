@@ -13,9 +13,9 @@ export interface SectionOptions {
   readonly stand?: 'full' | 'short';
 }
 
-const labelOf = (set: DrawnSet): string => {
-  const label = set.label ?? `Set ${String(set.index + 1)}`;
-  return set.count > 1 ? `${label}, ${String(set.count)} ×` : label;
+const labelOf = (set: DrawnSet, alone: boolean): string => {
+  const label = set.label ?? (alone ? 'as drawn' : `set ${String(set.index + 1)}`);
+  return set.count > 1 ? `${String(set.count)} × ${label}` : label;
 };
 
 /** The sectional drawing of a system, or of one of its sets; undefined while no vessel is chosen. */
@@ -33,7 +33,10 @@ export const sectionOf = (model: DrawingModel, options: SectionOptions = {}): Sc
     dimensions: dimensionsOf(model, sets, { bounds, floor }),
     labels: sets
       .filter(({ set }) => model.sets.length > 1 || set.count > 1)
-      .map(({ set, x }): { at: Point; text: string } => ({ at: [x, bounds.bottom], text: labelOf(set) })),
+      .map(({ set, x }): { at: Point; text: string } => ({
+        at: [x, bounds.bottom],
+        text: labelOf(set, model.sets.length === 1),
+      })),
     broken: floor.breakAt !== null,
   };
 };

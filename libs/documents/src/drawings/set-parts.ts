@@ -4,7 +4,7 @@ import { boltAxes, drawClosure, drawRearBolts } from './draw-closure.js';
 import { drawContents, drawLevels } from './draw-contents.js';
 import { couplingTop, drawCoupling } from './draw-coupling.js';
 import { drawCover, drawSeal } from './draw-cover.js';
-import { drawBarDrive, drawDrive, driveTop, platePlace } from './draw-drive.js';
+import { drawBarDrive, drawBarMagnets, drawDrive, driveTop, platePlace } from './draw-drive.js';
 import { drawFitting } from './draw-fittings.js';
 import { drawFlow, drawRelief, drawVentLine } from './draw-relief.js';
 import {
@@ -98,6 +98,7 @@ export const setParts = (layout: SetLayout, model: DrawingModel, drive: DrawingM
     at('relief', drawRelief(layout, reliefPort)),
     at('coupling', drawCoupling(layout)),
     ...(drive === null ? [] : [at('drive', bar ? drawBarDrive(layout) : drawDrive(layout, drive))]),
+    ...(bar && set.coupling !== null ? [at('coupling', drawBarMagnets(layout))] : []),
     at('shield', drawShield(layout)),
     free(axes(layout, drive)),
     free(drawLevels(layout, ports)),

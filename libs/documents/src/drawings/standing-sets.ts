@@ -93,7 +93,8 @@ export const standingSets = (
   const hasStand = model.frame !== null || model.lift !== null;
   let cursor = 0;
   const sets = built.map(({ set, layout, mounted, parts, body }, i): StandingSet => {
-    const column = Math.max(body.right, layout.girth) + 22 * layout.detail;
+    const solid = boundsOf(parts.filter(({ slot }) => slot !== null));
+    const column = Math.max(solid.right, layout.girth) + 32 * layout.detail;
     const station: Station = { layout, column, floor: floor.y, top: body.top };
     const upright = uprightOf(model, set, mounted);
     const all = [...(hasStand ? standParts(station, model, { upright, floor }) : []), ...parts];

@@ -47,7 +47,7 @@ export const vesselDetailOf = (model: DrawingModel, set: number): Scene | undefi
       const parsed = parseSlotPath(path);
       return parsed !== undefined && detailSlots.has(parsed.slot);
     }),
-    dimensions: scene.dimensions.filter(({ from }) => from[1] >= 0),
+    dimensions: scene.dimensions.filter(({ of }) => of === 'vessel'),
     labels: [],
   };
 };

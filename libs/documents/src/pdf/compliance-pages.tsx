@@ -36,28 +36,29 @@ const Figures = ({ row }: { row: CheckRow }) => (
   </View>
 );
 
-/** A check that compares numbers shows them; one that judges shows its words across their columns. */
+/** A check that compares numbers shows them, and its words where it is not simply met; one that judges shows its words. */
 const Check = ({ row }: { row: CheckRow }) => {
   const compares = row.limit !== '' || (row.demand !== '' && row.demand !== '?');
-  const parts = row.parts === '' ? null : <Text style={style.small}>{`parts ${row.parts}`}</Text>;
   const words = <Text style={[style.small, { color: ink.ink }]}>{printText(row.text)}</Text>;
   return (
     <View style={[style.row, { alignItems: 'center', paddingVertical: px(3) }]} wrap={false}>
       <View style={{ width: columns.mark }}>
         <StatusMark status={row.status} size={px(13)} />
       </View>
-      <View style={{ flexGrow: 1, flexShrink: 1, flexBasis: 0, paddingRight: px(8) }}>
-        <Text style={style.title}>{printText(row.title)}</Text>
-        {compares && row.status !== 'met' ? words : null}
-        {parts}
-      </View>
-      {compares ? (
-        <Figures row={row} />
-      ) : (
-        <View style={{ width: columns.demand + columns.limit + columns.bar, paddingLeft: px(10) }}>
-          {words}
+      <View style={{ flexGrow: 1, flexShrink: 1, flexBasis: 0 }}>
+        <View style={{ flexDirection: 'row', alignItems: 'center' }}>
+          <View style={{ flexGrow: 1, flexShrink: 1, flexBasis: 0, paddingRight: px(8) }}>
+            <Text style={style.title}>{printText(row.title)}</Text>
+            {row.parts === '' ? null : <Text style={style.small}>{`parts ${row.parts}`}</Text>}
+          </View>
+          {compares ? (
+            <Figures row={row} />
+          ) : (
+            <View style={{ width: columns.demand + columns.limit + columns.bar }}>{words}</View>
+          )}
         </View>
-      )}
+        {compares && row.status !== 'met' ? <View style={{ paddingRight: px(14) }}>{words}</View> : null}
+      </View>
       <Text style={[style.number, style.strong, { width: columns.margin, color: tones[row.status] }]}>
         {printText(row.margin)}
       </Text>

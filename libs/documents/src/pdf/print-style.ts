@@ -88,5 +88,5 @@ export const style = StyleSheet.create({
   number: { textAlign: 'right' },
   serif: { fontFamily: serif, fontSize: px(12.5), lineHeight: 1.36 },
   care: { fontFamily: serif, fontStyle: 'italic', fontSize: px(11.5), lineHeight: 1.3, color: ink.ink2 },
-  symbol: { fontFamily: serif, fontStyle: 'italic', fontSize: px(12.5) },
+  symbol: { fontFamily: serif, fontStyle: 'italic', fontSize: px(12.5), lineHeight: 1.25 },
 });

@@ -7,7 +7,7 @@ import { ComplianceSheets } from './compliance-pages.js';
 import { EvidenceSheets } from './evidence-pages.js';
 import { registerFonts } from './fonts.js';
 import { OfferSheets } from './offer-pages.js';
-import { ConformitySheets, SetSheets, SpecificationSheets } from './specification-pages.js';
+import { ConformitySheets, DrawingSheets } from './specification-pages.js';
 
 /** Dates inside the file come from the document, so that the same offer gives the same bytes. */
 const fixedDate = (iso: string | undefined): Date => new Date(`${iso ?? '2000-01-01'}T00:00:00Z`);
@@ -53,8 +53,7 @@ export const renderSpecification = (view: SpecificationView, date?: string): Pro
         date,
       })}
     >
-      <SpecificationSheets view={view} />
-      <SetSheets view={view} />
+      <DrawingSheets view={view} />
       <ConformitySheets view={view} />
       <ComplianceSheets view={view} />
       <EvidenceSheets view={view} />

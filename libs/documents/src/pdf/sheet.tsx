@@ -130,7 +130,7 @@ const Watermark = ({ text }: { text: string }) => (
         .save()
         .translate(sheetSize.width / 2 + 20, sheetSize.height / 2 - 20)
         .rotate(-52)
-        .fillOpacity(0.13);
+        .fillOpacity(0.1);
       paintLabel(painter, text, { at: [0, 0], size, colour: ink.fail });
       painter.restore();
       return null;

@@ -1,10 +1,11 @@
 /** @jsxRuntime automatic */
 import { Text, View } from '@react-pdf/renderer';
+import type { ReactNode } from 'react';
 import { coverPlanOf } from '../drawings/cover-plan.js';
 import type { FigureView } from '../views/figures.js';
 import type { Row } from '../views/issue.js';
 import type { NozzleTable } from '../views/nozzle-tables.js';
-import type { SpecificationView } from '../views/specification-view.js';
+import type { PartRow, SpecificationSheetView, SpecificationView } from '../views/specification-view.js';
 import { ink, ptPerMm, px, style, textWidth } from './print-style.js';
 import { printText } from './print-text.js';
 import { SectionFigure } from './section-figure.js';
@@ -28,10 +29,10 @@ export const Rows = ({ title, rows }: { title: string; rows: readonly Row[] }) =
   </View>
 );
 
-const Parts = ({ view }: { view: SpecificationView }) => (
+const Parts = ({ parts }: { parts: readonly PartRow[] }) => (
   <View style={{ marginTop: px(11) }}>
     <Text style={[style.section, { marginTop: 0 }]}>Parts</Text>
-    {view.parts.map(({ number, title, name, status }, i) => (
+    {parts.map(({ number, title, name, status }, i) => (
       <View key={number} style={[style.row, style.dense, i === 0 ? { borderTopWidth: 0 } : {}]} wrap={false}>
         <Text style={[style.strong, { width: px(21) }]}>{String(number)}</Text>
         <Text style={[style.label, { width: px(74), paddingRight: px(4) }]}>{printText(title)}</Text>
@@ -136,7 +137,7 @@ const remarks = (view: SpecificationView): string =>
     .filter((part) => part !== '')
     .join(' ');
 
-const Figure = ({ figure, view }: { figure: FigureView; view: SpecificationView }) => (
+const Figure = ({ figure, numbers }: { figure: FigureView; numbers: SpecificationView['numbers'] }) => (
   <View style={{ width: figure.place.width * ptPerMm }}>
     <SectionFigure
       scene={figure.scene}
@@ -144,7 +145,7 @@ const Figure = ({ figure, view }: { figure: FigureView; view: SpecificationView 
       height={figure.place.height * ptPerMm}
       callouts={figure.scene.slots.length === 0 ? 'none' : 'numbers'}
       denominator={figure.denominator}
-      numbers={view.figures.numbers}
+      numbers={numbers}
     />
     <Text style={[style.small, { marginTop: px(2), marginBottom: px(6) }]}>{printText(figure.caption)}</Text>
   </View>
@@ -155,70 +156,72 @@ const scaleOf = (figures: readonly FigureView[]): string =>
     ? 'none'
     : [...new Set(figures.map(({ denominator }) => `1 : ${String(denominator)}`))].join(', ');
 
-const NozzleTables = ({ view, plan }: { view: SpecificationView; plan: number }) =>
-  view.nozzles.map((table) => <Nozzles key={table.set} table={table} view={view} plan={plan} />);
+const NozzleTables = ({
+  tables,
+  view,
+  plan,
+}: {
+  tables: readonly NozzleTable[];
+  view: SpecificationView;
+  plan: number;
+}) => tables.map((table) => <Nozzles key={table.set} table={table} view={view} plan={plan} />);
 
-/** Beside the drawing where there is room, else on a sheet of their own: nozzles, utilities, revisions. */
-export const SpecificationSheets = ({ view }: { view: SpecificationView }) => {
-  const { first } = view.figures;
-  const figureWidth = Math.max(0, ...first.map(({ place }) => place.width)) * ptPerMm;
+const DrawingSheet = ({
+  sheet,
+  view,
+  children,
+}: {
+  sheet: SpecificationSheetView;
+  view: SpecificationView;
+  children?: ReactNode;
+}) => {
+  const width = Math.max(0, ...sheet.figures.map(({ place }) => place.width)) * ptPerMm;
   return (
     <Sheet
       block={view.block}
-      title="Technical specification"
-      say={view.summary}
-      scale={scaleOf(first)}
+      title={sheet.title}
+      {...(sheet.say === null ? {} : { say: sheet.say })}
+      scale={scaleOf(sheet.figures)}
       watermark={view.watermark}
     >
       <View style={{ flexDirection: 'row', gap: px(16), marginTop: px(12) }}>
-        <View style={{ width: figureWidth }}>
-          {first.length === 0 ? <Text style={style.small}>No vessel is chosen yet.</Text> : null}
-          {first.map((figure) => (
-            <Figure key={figure.caption} figure={figure} view={view} />
+        <View style={{ width }}>
+          {sheet.figures.length === 0 ? <Text style={style.small}>No vessel is chosen yet.</Text> : null}
+          {sheet.figures.map((figure) => (
+            <Figure key={figure.caption} figure={figure} numbers={view.numbers} />
           ))}
           <Text style={style.small}>{printText(remarks(view))}</Text>
         </View>
-        <View style={{ width: textWidth - figureWidth - px(16) }}>
-          <Rows title="Ratings" rows={view.ratings} />
-          <Parts view={view} />
-          {view.oneSheet ? <NozzleTables view={view} plan={px(104)} /> : null}
+        <View style={{ width: textWidth - width - px(16) }}>
+          <Rows title="Ratings" rows={sheet.ratings} />
+          <Parts parts={sheet.parts} />
+          <NozzleTables tables={sheet.nozzles} view={view} plan={px(104)} />
         </View>
       </View>
-      {view.oneSheet ? <Utilities rows={view.utilities} /> : null}
-      {view.oneSheet ? <Revisions view={view} /> : null}
+      {children}
     </Sheet>
   );
 };
 
-/** One sheet for every set where there are several. */
-export const SetSheets = ({ view }: { view: SpecificationView }) =>
-  view.figures.sets.map(({ heading, figures }) => (
-    <Sheet
-      key={heading}
-      block={view.block}
-      title={heading}
-      scale={scaleOf(figures)}
-      watermark={view.watermark}
-    >
-      <View style={{ marginTop: px(12) }}>
-        {figures.map((figure) => (
-          <Figure key={figure.caption} figure={figure} view={view} />
-        ))}
-        <Text style={style.small}>{printText(remarks(view))}</Text>
-      </View>
-    </Sheet>
+/** The whole with its tables, then a sheet for every set where there are several. */
+export const DrawingSheets = ({ view }: { view: SpecificationView }) =>
+  view.sheets.map((sheet, i) => (
+    <DrawingSheet key={sheet.title} sheet={sheet} view={view}>
+      {i === 0 && view.oneSheet ? <Utilities rows={view.utilities} /> : null}
+      {i === 0 && view.oneSheet ? <Revisions view={view} /> : null}
+    </DrawingSheet>
   ));
 
-/** Second sheet: what did not fit beside the drawing, and how the law classes it. */
+/** What did not fit beside a drawing, and how the law classes it. */
 export const ConformitySheets = ({ view }: { view: SpecificationView }) => (
   <Sheet
     block={view.block}
-    title={view.oneSheet ? 'Conformity' : 'Nozzles and conformity'}
+    title={view.nozzles.length === 0 ? 'Conformity' : 'Nozzles and conformity'}
     scale="none"
     watermark={view.watermark}
     care={usualCaution}
   >
-    {view.oneSheet ? null : <NozzleTables view={view} plan={px(210)} />}
+    <NozzleTables tables={view.nozzles} view={view} plan={px(view.nozzles.length > 1 ? 170 : 210)} />
     {view.oneSheet ? null : <Utilities rows={view.utilities} />}
     {view.oneSheet ? null : <Revisions view={view} />}
     <Conformity view={view} />

@@ -52,12 +52,23 @@ const asksForMore = ({ demand, limit, status }: RuleResult): boolean => {
 const order = (a: RuleResult, b: RuleResult): number =>
   statusRank[a.status] - statusRank[b.status] || (b.utilisation ?? -1) - (a.utilisation ?? -1);
 
-const rowOf = (result: RuleResult, numbers: ReadonlyMap<SlotPath, number>): CheckRow => {
+interface Naming {
+  readonly numbers: ReadonlyMap<SlotPath, number>;
+  /** Name of a set where there are several. */
+  readonly setName: (set: number) => string | null;
+}
+
+const titleOf = ({ title, set }: RuleResult, { setName }: Naming): string => {
+  const name = set === undefined ? null : setName(set);
+  return name === null ? title : `${title}, ${name}`;
+};
+
+const rowOf = (result: RuleResult, naming: Naming): CheckRow => {
   const inverted = asksForMore(result);
   return {
     status: result.status,
-    title: result.title,
-    parts: partsText(result.slots, numbers),
+    title: titleOf(result, naming),
+    parts: partsText(result.slots, naming.numbers),
     demand:
       result.demand === undefined
         ? result.status === 'not decidable'
@@ -87,10 +98,8 @@ const gathered = (results: readonly RuleResult[]): RuleResult[] =>
   }, []);
 
 /** Results as rows, worst first: demands rounded up, limits down, each to the safe side. */
-export const checkRowsOf = (
-  results: readonly RuleResult[],
-  numbers: ReadonlyMap<SlotPath, number>,
-): CheckRow[] => gathered(results.toSorted(order)).map((result) => rowOf(result, numbers));
+export const checkRowsOf = (results: readonly RuleResult[], naming: Naming): CheckRow[] =>
+  gathered(results.toSorted(order)).map((result) => rowOf(result, naming));
 
 const phrases: Readonly<Record<Status, string>> = {
   met: 'met',

@@ -68,27 +68,13 @@ export const stepValueText = (value: number | string, unit: string): string => {
   const label = unitText(unit);
   if (typeof value === 'string') return value;
   const size = Math.abs(value);
-  const number = value !== 0 && (size >= 1e7 || size < 1e-3) ? powerText(value) : formatNumber(value, 4);
+  const number = value !== 0 && (size >= 1e7 || size < 1e-6) ? powerText(value) : formatNumber(value, 4);
   return `${number}${label === '' ? '' : thinSpace + label}`;
 };
 
-const raised: Readonly<Record<string, string>> = {
-  '-': '⁻',
-  '0': '⁰',
-  '1': '¹',
-  '2': '²',
-  '3': '³',
-  '4': '⁴',
-  '5': '⁵',
-  '6': '⁶',
-  '7': '⁷',
-  '8': '⁸',
-  '9': '⁹',
-};
-
-/** 0.0000123 → "1.23 · 10⁻⁵". */
+/** 0.000000123 → "1.23 · 10^−7". */
 const powerText = (value: number): string => {
   const [mantissa = '0', exponent = '0'] = value.toExponential(3).split('e');
-  const power = String(Number(exponent));
-  return `${String(Number(mantissa)).replace('-', '−')}${thinSpace}·${thinSpace}10${[...power].map((sign) => raised[sign] ?? sign).join('')}`;
+  const minus = (text: string): string => text.replace('-', '−');
+  return `${minus(String(Number(mantissa)))}${thinSpace}·${thinSpace}10^${minus(String(Number(exponent)))}`;
 };

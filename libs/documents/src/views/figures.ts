@@ -1,6 +1,6 @@
 import { parseSlotPath, type SlotPath } from '@flangewise/model';
 import type { DrawingModel } from '../drawings/drawing-model.js';
-import { isoScale, type Place, sectionForPaper } from '../drawings/iso-scale.js';
+import { denominators, isoScale, type Place, sectionForPaper } from '../drawings/iso-scale.js';
 import { placeAnchors } from '../drawings/place-anchors.js';
 import type { Scene } from '../drawings/scene.js';
 import { detailSlots, vesselDetailOf } from '../drawings/vessel-detail.js';
@@ -14,10 +14,10 @@ export interface FigureView {
 }
 
 export interface Figures {
-  /** Beside the tables of the first sheet. */
+  /** Section of a single set, or the general arrangement of several. */
   readonly first: readonly FigureView[];
-  /** Sections of single sets, on sheets of their own. */
-  readonly sets: readonly { readonly heading: string; readonly figures: readonly FigureView[] }[];
+  /** Sections of single sets where there are several, by their place among the drawn sets. */
+  readonly sets: readonly (readonly FigureView[])[];
   /** One number a slot, the same on every sheet. */
   readonly numbers: ReadonlyMap<SlotPath, number>;
 }
@@ -51,34 +51,47 @@ interface Wanted {
   readonly letter: string;
 }
 
-/** The section of one set; where it comes out small and leaves room, its vessel again at a larger scale. */
+/** A drawing with the numbers of its own slots. */
+const figure = (scene: Scene, denominator: number, rest: { width: number; caption: string }): FigureView => ({
+  caption: rest.caption,
+  scene,
+  denominator,
+  place: { width: rest.width, height: heightOf(scene, denominator) },
+});
+
+/** From this scale on the inside of a vessel is too small to read. */
+const coarse = 10;
+
+/**
+ * The section of one set; where its vessel comes out small, the vessel again at a larger scale under it, and
+ * the whole one step smaller if that makes room.
+ */
 const setFigures = ({ model, place, set, letter }: Wanted): FigureView[] => {
   const whole = sectionForPaper(model, place, model.sets.length > 1 ? set : undefined);
   if (whole === null) return [];
   const { scene, denominator } = whole;
-  const broken = scene.broken ? ', stand drawn shortened' : '';
-  const caption = `Section ${letter}–${letter}, ${scaleText(denominator)}${broken}.`;
-  const height = heightOf(scene, denominator);
-  const left = { width: place.width, height: place.height - height - 6 };
-  const detail = denominator >= 10 ? vesselDetailOf(model, set) : undefined;
-  const larger = detail === undefined ? denominator : isoScale(detail, left);
-  if (detail === undefined || larger >= denominator || left.height < 30)
-    return [{ caption, scene, denominator, place }];
-  const shown = without(scene, isInDetail);
-  return [
-    {
-      caption,
-      scene: shown,
-      denominator,
-      place: { width: place.width, height: heightOf(shown, denominator) },
-    },
-    {
-      caption: `Vessel of section ${letter}–${letter}, ${scaleText(larger)}.`,
-      scene: detail,
-      denominator: larger,
-      place: { width: place.width, height: Math.min(left.height, heightOf(detail, larger)) },
-    },
-  ];
+  const name = `${letter}–${letter}`;
+  const captionAt = (n: number): string =>
+    `Section ${name}, ${scaleText(n)}${scene.broken ? ', stand drawn shortened' : ''}.`;
+  const single = { caption: captionAt(denominator), scene, denominator, place };
+  const detail = denominator >= coarse ? vesselDetailOf(model, set) : undefined;
+  if (detail === undefined) return [single];
+  const outside = {
+    ...without(scene, isInDetail),
+    dimensions: scene.dimensions.filter(({ of }) => of !== 'vessel'),
+  };
+  const steps = denominators.filter((n) => n >= denominator).slice(0, 2);
+  const pairs = steps.map((n) => {
+    const above = figure(outside, n, { width: place.width, caption: captionAt(n) });
+    const left = { width: place.width, height: place.height - above.place.height - 8 };
+    return { above, larger: isoScale(detail, left), fits: left.height > 40 };
+  });
+  const pair = pairs.find(
+    ({ above, larger, fits }) => fits && larger < Math.min(denominator, above.denominator),
+  );
+  if (pair === undefined) return [single];
+  const caption = `Vessel of section ${name}, ${scaleText(pair.larger)}.`;
+  return [pair.above, figure(detail, pair.larger, { width: place.width, caption })];
 };
 
 const numbered = (
@@ -92,38 +105,31 @@ const numbered = (
   return new Map([...new Set([...order, ...rest])].map((path, i) => [path, i + 1]));
 };
 
-const letters = ['A', 'B', 'C', 'D', 'E', 'F', 'G', 'H'] as const;
+/** Names of the sections, in order. */
+export const letters = ['A', 'B', 'C', 'D', 'E', 'F', 'G', 'H'] as const;
 
-/** Room for a section on a sheet of its own [mm]. */
-const wholeSheet: Place = { width: 176, height: 196 };
-
-/** All drawings of a specification with one numbering. `place` is the room on the first sheet. */
-export const figuresOf = (model: DrawingModel, place: Place): Figures => {
-  const general = sectionForPaper(model, place);
+/** All drawings of a specification with one numbering; `places` is the room on the first sheet and on those of the sets. */
+export const figuresOf = (
+  model: DrawingModel,
+  places: { readonly first: Place; readonly set: Place },
+): Figures => {
+  const general = sectionForPaper(model, places.first);
   const all = general?.scene.slots.map(({ path }) => path) ?? [];
   if (general === null || model.sets.length === 1) {
-    const first =
-      general === null ? [] : setFigures({ model, place, set: model.sets[0]?.index ?? 0, letter: 'A' });
+    const set = model.sets[0]?.index ?? 0;
+    const first = general === null ? [] : setFigures({ model, place: places.first, set, letter: 'A' });
     return { first, sets: [], numbers: numbered(first, all) };
   }
   const overview: FigureView = {
     caption: `General arrangement, ${scaleText(general.denominator)}.`,
     scene: { ...general.scene, slots: [] },
     denominator: general.denominator,
-    place,
+    place: places.first,
   };
-  const sets = model.sets.map(({ index, label }, i) => ({
-    heading: `Section ${letters[i] ?? 'A'}–${letters[i] ?? 'A'}, ${label ?? `set ${String(index + 1)}`}`,
-    figures: setFigures({ model, place: wholeSheet, set: index, letter: letters[i] ?? 'A' }).map((figure) =>
-      i === 0 ? figure : { ...figure, scene: without(figure.scene, (path) => path.startsWith('frame.')) },
+  const sets = model.sets.map(({ index }, i) =>
+    setFigures({ model, place: places.set, set: index, letter: letters[i] ?? 'A' }).map((one) =>
+      i === 0 ? one : { ...one, scene: without(one.scene, (path) => path.startsWith('frame.')) },
     ),
-  }));
-  return {
-    first: [overview],
-    sets,
-    numbers: numbered(
-      sets.flatMap(({ figures }) => figures),
-      all,
-    ),
-  };
+  );
+  return { first: [overview], sets, numbers: numbered(sets.flat(), all) };
 };

@@ -26,32 +26,33 @@ const chosen = <S extends SlotName>(
   return item?.slot === slot ? (item as Extract<Item, { slot: S }>) : undefined;
 };
 
-const labelled = (text: string, system: System, set: number): string =>
-  system.sets.length > 1 ? `${text}, ${system.sets[set]?.label ?? `set ${String(set + 1)}`}` : text;
+/** How the tables of the directive name a category, in words. */
+const categoryText = (category: string): string =>
+  /^art\.? ?4\(3\)$/i.test(category) ? 'article 4(3), none' : category;
 
-const setRows = (sources: Sources & { assessment: Assessment }, set: number): Row[] => {
-  const { system, assessment } = sources;
+/** Ratings of one vessel as the catalogue and the law tables give them. */
+export const setRatingRows = (sources: Sources & { readonly assessment: Assessment }, set: number): Row[] => {
+  const { assessment } = sources;
   const vessel = chosen(sources, 'vessel', set);
   const conformity = assessment.conformity.find((entry) => entry.set === set);
   if (vessel === undefined) return [];
   const { rating, innerVolumeL, jacket } = vessel;
-  const name = (text: string): string => labelled(text, system, set);
   return [
     ...(rating === undefined
       ? []
       : [
           {
-            label: name('PS of the vessel'),
+            label: 'PS of the vessel',
             value: formatQuantity(rating.maxPressurePaGauge, 'pressure', { rounding: 'down' }),
           },
           {
-            label: name('TS of the vessel'),
+            label: 'TS of the vessel',
             value: `${formatQuantity(rating.minTemperatureK, 'temperature', { rounding: 'up' }).replace(/\u2009.*$/, '')} to ${formatQuantity(rating.maxTemperatureK, 'temperature', { rounding: 'down' })}`,
           },
-          { label: name('Full vacuum'), value: rating.vacuum ? 'yes' : 'no' },
+          { label: 'Full vacuum', value: rating.vacuum ? 'yes' : 'no' },
         ]),
     {
-      label: name('Volume, all spaces'),
+      label: 'Volume, all spaces',
       value:
         innerVolumeL < 0.1
           ? `${formatNumber(innerVolumeL * 1000)}${thinSpace}mL`
@@ -61,7 +62,7 @@ const setRows = (sources: Sources & { assessment: Assessment }, set: number): Ro
       ? []
       : [
           {
-            label: name('PS of the jacket'),
+            label: 'PS of the jacket',
             value: formatQuantity(jacket.maxPressurePaGauge, 'pressure', { rounding: 'down' }),
           },
         ]),
@@ -69,11 +70,11 @@ const setRows = (sources: Sources & { assessment: Assessment }, set: number): Ro
       ? []
       : [
           {
-            label: name('Test pressure'),
+            label: 'Test pressure',
             value: formatQuantity(conformity.testPressurePaGauge, 'pressure', { rounding: 'up' }),
           },
         ]),
-    ...(conformity === undefined ? [] : [{ label: name('Category'), value: conformity.category }]),
+    ...(conformity === undefined ? [] : [{ label: 'Category', value: categoryText(conformity.category) }]),
   ];
 };
 
@@ -86,11 +87,10 @@ const massOf = ({ system, items }: Sources): number => {
   return system.sets.reduce((sum, set) => sum + set.count * massOfAll(set.choices), massOfAll(system.frame));
 };
 
-/** Ratings of every vessel as the catalogue and the law tables give them, and the mass on the floor. */
-export const ratingRows = (sources: Sources & { readonly assessment: Assessment }): Row[] => [
-  ...sources.system.sets.flatMap((_, set) => setRows(sources, set)),
-  { label: 'Mass on the floor', value: formatQuantity(massOf(sources), 'mass', { rounding: 'up' }) },
-];
+export const massRow = (sources: Sources): Row => ({
+  label: 'Mass on the floor',
+  value: formatQuantity(massOf(sources), 'mass', { rounding: 'up' }),
+});
 
 const electricalOf = ({ system, items }: Sources): number => {
   const load = (choices: Readonly<Record<string, string | null | undefined>>): number =>

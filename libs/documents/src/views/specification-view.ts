@@ -3,6 +3,7 @@ import {
   type Item,
   type Offer,
   parseSlotPath,
+  slots,
   type SlotPath,
   type Status,
   type System,
@@ -10,14 +11,14 @@ import {
 import { formatQuantity } from '@flangewise/quantities';
 import type { DrawingModel } from '../drawings/drawing-model.js';
 import { sceneSlotsOf } from '../drawings/scene-slots.js';
-import { type Figures, figuresOf } from './figures.js';
+import { type FigureView, figuresOf, letters } from './figures.js';
 import { type CheckRow, checkRowsOf, checksSentence } from './check-rows.js';
 import { type EvidenceSheet, evidenceSheetsOf } from './evidence-sheets.js';
 import { moneyText } from './money-text.js';
 import { dateText } from './date-text.js';
 import { nozzleTablesOf, type NozzleTable } from './nozzle-tables.js';
 import type { Issue, Row, TitleBlockView } from './issue.js';
-import { ratingRows, utilityRows } from './rating-rows.js';
+import { massRow, setRatingRows, utilityRows } from './rating-rows.js';
 import { summarySentence } from './summary-sentence.js';
 import { titleBlockView } from './title-block-view.js';
 
@@ -26,6 +27,18 @@ export interface PartRow {
   readonly title: string;
   readonly name: string;
   readonly status: Status | null;
+  /** Set that it belongs to; null on the frame. */
+  readonly set: number | null;
+}
+
+/** A drawing with the tables beside it. */
+export interface SpecificationSheetView {
+  readonly title: string;
+  readonly say: string | null;
+  readonly figures: readonly FigureView[];
+  readonly ratings: readonly Row[];
+  readonly parts: readonly PartRow[];
+  readonly nozzles: readonly NozzleTable[];
 }
 
 export interface ConformityView {
@@ -38,16 +51,15 @@ export interface ConformityView {
 /** Everything that the technical specification shows, in words and figures that need no further reckoning. */
 export interface SpecificationView {
   readonly block: TitleBlockView;
-  readonly summary: string;
   readonly drawing: DrawingModel;
-  readonly figures: Figures;
-  /** Whether everything of the specification fits on one sheet. */
-  readonly oneSheet: boolean;
+  /** First the whole, then one sheet a set where there are several. */
+  readonly sheets: readonly SpecificationSheetView[];
   /** Numbers of the parts, the same on every sheet. */
   readonly numbers: ReadonlyMap<SlotPath, number>;
-  readonly ratings: readonly Row[];
-  readonly parts: readonly PartRow[];
+  /** Nozzle tables that found no room beside a drawing. */
   readonly nozzles: readonly NozzleTable[];
+  /** Whether utilities and revisions stand on the first sheet. */
+  readonly oneSheet: boolean;
   readonly utilities: readonly Row[];
   readonly revisions: readonly {
     readonly revision: string;
@@ -79,31 +91,75 @@ export interface SpecificationInput {
   readonly facts?: { readonly ratings?: readonly Row[]; readonly utilities?: readonly Row[] };
 }
 
-/** Room for the section on the first sheet [mm]: higher where nozzles, utilities and revisions go to the next. */
-const figurePlaces = { alone: { width: 97, height: 172 }, first: { width: 97, height: 196 } } as const;
+/** Room for a section beside the tables [mm]: higher where utilities and revisions go to another sheet. */
+const places = { alone: { width: 97, height: 170 }, beside: { width: 97, height: 196 } } as const;
 
 /** Lines of ratings, parts and nozzles that fit beside the drawing, and letters of a name that fit on one line. */
-const column = { lines: 41, letters: 27 } as const;
+const column = { alone: 41, beside: 52, letters: 27 } as const;
 
-const fitsBeside = (drawing: DrawingModel, ratings: readonly Row[]): boolean => {
-  const names = Object.values(drawing.names);
-  const parts = names.reduce((sum, name) => sum + Math.ceil((name?.length ?? 0) / column.letters), 0);
+const linesOf = (ratings: readonly Row[], names: readonly string[], ports: number): number =>
+  ratings.length + names.reduce((sum, name) => sum + Math.ceil(name.length / column.letters), 0) + ports;
+
+const partRows = (input: SpecificationInput, numbers: ReadonlyMap<SlotPath, number>): PartRow[] =>
+  sceneSlotsOf(input.drawing, input.drawing.sets)
+    .flatMap(({ path, name, status, set }): PartRow[] => {
+      const [number, parsed] = [numbers.get(path), parseSlotPath(path)];
+      return number === undefined || parsed === undefined || parsed.slot === 'material'
+        ? []
+        : [{ number, title: slots[parsed.slot].title, name, status, set }];
+    })
+    .toSorted((a, b) => a.number - b.number);
+
+const sheetsOf = (
+  input: SpecificationInput,
+): Pick<SpecificationView, 'sheets' | 'numbers' | 'nozzles' | 'oneSheet'> => {
+  const { system, items, drawing, facts } = input;
+  const several = drawing.sets.length > 1;
+  const names = Object.values(drawing.names).filter((name) => name !== undefined);
   const ports = drawing.sets.reduce(
     (sum, { cover }) => sum + (cover === null ? 0 : cover.ports.length + 2),
     0,
   );
-  return ratings.length + parts + ports <= column.lines;
+  const shared = [...(facts?.ratings ?? []), massRow({ system, items })];
+  const ratingsOf = (set: number): Row[] => setRatingRows(input, set);
+  const first = several ? shared : [...ratingsOf(drawing.sets[0]?.index ?? 0), ...shared];
+  const oneSheet = !several && linesOf(first, names, ports) <= column.alone;
+  const figures = figuresOf(drawing, { first: oneSheet ? places.alone : places.beside, set: places.beside });
+  const { numbers } = figures;
+  const parts = partRows(input, numbers);
+  const tables = nozzleTablesOf(drawing, numbers);
+  const head: SpecificationSheetView = {
+    title: 'Technical specification',
+    say: summarySentence(system, items),
+    figures: figures.first,
+    ratings: first,
+    parts: several ? parts.filter(({ set }) => set === null) : parts,
+    nozzles: oneSheet ? tables : [],
+  };
+  const setSheets = !several
+    ? []
+    : drawing.sets.map(({ index, label }, i): SpecificationSheetView => {
+        const own = parts.filter(({ set }) => set === index);
+        const table = tables.filter(({ set }) => set === index);
+        const rows = table.reduce((sum, one) => sum + one.rows.length + 2, 0);
+        const lines = linesOf(
+          ratingsOf(index),
+          own.map(({ name }) => name),
+          rows,
+        );
+        return {
+          title: `Section ${letters[i] ?? 'A'}–${letters[i] ?? 'A'}, ${label ?? `set ${String(index + 1)}`}`,
+          say: null,
+          figures: figures.sets[i] ?? [],
+          ratings: ratingsOf(index),
+          parts: own,
+          nozzles: lines <= column.beside ? table : [],
+        };
+      });
+  const sheets = [head, ...setSheets];
+  const placed = new Set(sheets.flatMap(({ nozzles }) => nozzles.map(({ set }) => set)));
+  return { sheets, numbers, oneSheet, nozzles: tables.filter(({ set }) => !placed.has(set)) };
 };
-
-const partRows = (drawing: DrawingModel, numbers: ReadonlyMap<SlotPath, number>): PartRow[] =>
-  sceneSlotsOf(drawing, drawing.sets)
-    .flatMap(({ path, title, name, status }): PartRow[] => {
-      const number = numbers.get(path);
-      return number === undefined || parseSlotPath(path)?.slot === 'material'
-        ? []
-        : [{ number, title, name, status }];
-    })
-    .toSorted((a, b) => a.number - b.number);
 
 /** The same sentence once, with how often it was said. */
 const countedSentences = (sentences: readonly string[]): string[] =>
@@ -157,24 +213,19 @@ const revisionRows = ({ issue, offer }: SpecificationInput): SpecificationView['
 /** The specification of one revision of an offer. Nothing is reckoned here that decides anything. */
 export const specificationViewOf = (input: SpecificationInput): SpecificationView => {
   const { system, items, assessment, offer, drawing, issue, facts } = input;
-  const ratings = [...(facts?.ratings ?? []), ...ratingRows({ system, items, assessment })];
-  const place = figurePlaces[fitsBeside(drawing, ratings) ? 'alone' : 'first'];
-  const figures = figuresOf(drawing, place);
-  const { numbers } = figures;
+  const sheets = sheetsOf(input);
   return {
     block: titleBlockView({ system, offer, issue, blocking: assessment.blocking }),
-    summary: summarySentence(system, items),
     drawing,
-    figures,
-    oneSheet: place === figurePlaces.alone,
-    numbers,
-    ratings,
-    parts: partRows(drawing, numbers),
-    nozzles: nozzleTablesOf(drawing, numbers),
+    ...sheets,
     utilities: [...(facts?.utilities ?? []), ...utilityRows({ system, items })],
     revisions: revisionRows(input),
     checksSentence: checksSentence(assessment.results),
-    checks: checkRowsOf(assessment.results, numbers),
+    checks: checkRowsOf(assessment.results, {
+      numbers: sheets.numbers,
+      setName: (set) =>
+        system.sets.length < 2 ? null : (system.sets[set]?.label ?? `set ${String(set + 1)}`),
+    }),
     conformity: conformityViews(assessment, system.sets.length),
     openPoints: assessment.openPoints.map(({ question, why }) => ({ question, why })),
     blocking: countedSentences(assessment.blocking),
