@@ -81,6 +81,8 @@ const blockingOf = (
 export interface AssessOptions {
   /** Also the steps of every calculation; slower. */
   readonly withEvidence?: boolean;
+  /** Somebody entitled to it released what lies outside the standard range: it no longer blocks. */
+  readonly specialsReleased?: boolean;
 }
 
 /** Every rule on one system: what it demands, what the parts give, what is left, and what nobody has said yet. */
@@ -110,7 +112,14 @@ export const assess = (
     })
     .sort(byUrgency);
   const undecided = undecidedSlots(system);
-  const blocking = blockingOf(results, system, undecided);
+  const blocking =
+    options.specialsReleased === true
+      ? blockingOf(
+          results.filter((r) => r.status !== 'outside standard range'),
+          { ...system, specials: [] },
+          undecided,
+        )
+      : blockingOf(results, system, undecided);
   const hardStatus: Status = statusOf(results.filter((r) => !isSoft(r)));
   const cautions = results.filter((r) => isSoft(r) && r.status === 'met with caution').map((r) => r.text);
   return {

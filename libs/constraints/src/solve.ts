@@ -62,7 +62,8 @@ const itemsOf = (variables: readonly SlotVariable[], solution: Int32Array): read
 const vesselsOf = (items: readonly Item[]): readonly ItemOf<'vessel'>[] =>
   items.filter((item) => item.slot === 'vessel');
 
-const titleOf = (items: readonly Item[]): string => {
+/** What a system is called after its vessels and closure. */
+export const titleOf = (items: readonly Item[]): string => {
   const vessels = vesselsOf(items).map((v) => `${v.family} ${String(v.nominalVolumeL)} L, ${v.material}`);
   const closure = items.find((item) => item.slot === 'closure');
   return `${vessels.join(' and ')}${closure === undefined ? '' : `, ${closure.kind === 'bolted' ? 'bolted' : `quick-acting ${closure.kind}`}`}`;
