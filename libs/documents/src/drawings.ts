@@ -17,3 +17,6 @@ export { markSvg } from './drawings/svg-annotations.js';
 export { type MarkPiece, statusKeys, statusMarks } from './drawings/status-mark.js';
 export { coverPlanOf } from './drawings/cover-plan.js';
 export { thumbnailSvg, type ThumbnailOptions } from './drawings/thumbnail.js';
+export { vesselDetailOf } from './drawings/vessel-detail.js';
+export { type CheckRow, checkRowsOf } from './views/check-rows.js';
+export { differenceText, figureText, stepValueText } from './views/figure-text.js';
