@@ -19,6 +19,8 @@ export const rangeSchema = z.strictObject({
     maxTemperatureC: z.number(),
     source: z.string(),
   }),
+  /** Parts kept for special vessels end here; beyond it they are specials themselves. */
+  specialEnds: z.strictObject({ maxPressureBarGauge: z.number().positive(), source: z.string() }),
   /** Stress at which bolts of closures are rated. */
   bolting: z.strictObject({
     class: z.string().meta({ description: 'Property class of ISO 898-1' }),

@@ -11,3 +11,6 @@ export const standardEnds = {
   maxPressurePaGauge: range.standardEnds.maxPressureBarGauge * 1e5,
   maxTemperatureK: range.standardEnds.maxTemperatureC + 273.15,
 } as const;
+
+/** Highest rating of the parts kept for special vessels [Pa gauge]. */
+export const specialEndPaGauge = range.specialEnds.maxPressureBarGauge * 1e5;

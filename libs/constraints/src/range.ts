@@ -1,3 +1,4 @@
+import type { SpecialRates } from '@flangewise/catalogue';
 import type { Catalogue, Item } from '@flangewise/model';
 
 /** The range in use: its items, and list prices where the person may see them. */
@@ -6,6 +7,8 @@ export interface Range {
   readonly items: ReadonlyMap<string, Item>;
   /** Additive whole list prices by item; absent for customers. */
   readonly prices?: ReadonlyMap<string, number>;
+  /** What special vessels cost; absent for customers. */
+  readonly specialRates?: SpecialRates;
   /** Working days until a system of these parts can be shipped, by the maker's delivery chain. */
   readonly deliveryDays: (items: readonly Item[]) => number;
 }
@@ -13,6 +16,7 @@ export interface Range {
 /** What quotation supplies. */
 export interface Commercial {
   readonly prices?: ReadonlyMap<string, number>;
+  readonly specialRates?: SpecialRates;
   readonly deliveryDays: (items: readonly Item[]) => number;
 }
 
@@ -25,7 +29,7 @@ export const rangeOf = (catalogue: Pick<Catalogue, 'revision' | 'items'>, commer
 /** The same range with parts made for one system. */
 export const withSpecials = (
   range: Range,
-  specials: readonly { readonly item: Item; readonly price: number }[],
+  specials: readonly { readonly item: Item; readonly price?: number }[],
 ): Range =>
   specials.length === 0
     ? range
@@ -34,5 +38,10 @@ export const withSpecials = (
         items: new Map([...range.items, ...specials.map((s) => [s.item.id, s.item] as const)]),
         ...(range.prices === undefined
           ? {}
-          : { prices: new Map([...range.prices, ...specials.map((s) => [s.item.id, s.price] as const)]) }),
+          : {
+              prices: new Map([
+                ...range.prices,
+                ...specials.flatMap((s) => (s.price === undefined ? [] : [[s.item.id, s.price] as const])),
+              ]),
+            }),
       };

@@ -1,5 +1,6 @@
 import type { Rule } from './rule.js';
 import { bottomValveFits } from './rules/accessories/bottom-valve.js';
+import { gasTubeReach, samplingTubeReach } from './rules/accessories/dip-tube-reach.js';
 import { coverPorts } from './rules/accessories/ports.js';
 import { thermowellReach } from './rules/accessories/reach.js';
 import {
@@ -71,8 +72,11 @@ import { stirrerFits } from './rules/stirring/stirrer-fits.js';
 import { stirrerInCoil } from './rules/stirring/stirrer-in-coil.js';
 import { stirrerViscosity } from './rules/stirring/viscosity-range.js';
 import { stirrerMaterial } from './rules/stirring/wetted-suits.js';
+import { externalPressure } from './rules/strength/external-pressure.js';
 import { partPressure } from './rules/strength/part-pressure.js';
 import { partTemperature } from './rules/strength/part-temperature.js';
+import { pressureTest } from './rules/strength/pressure-test.js';
+import { ratingAtTemperature, declaredPressure } from './rules/strength/rating-at-temperature.js';
 import { specialVesselRule } from './rules/strength/special.js';
 import { vacuumProof } from './rules/strength/vacuum.js';
 import { controlLoops } from './rules/supply/control-loops.js';
@@ -85,6 +89,7 @@ import { gasKind } from './rules/supply/gas-kind.js';
 import { gasPressure } from './rules/supply/gas-pressure.js';
 import { uptakeRecorded } from './rules/supply/uptake-recorded.js';
 import { hotFill } from './rules/volume/hot-fill.js';
+import { neverLiquidFull } from './rules/volume/liquid-full.js';
 import { smallestBatch } from './rules/volume/smallest-batch.js';
 import { vesselSize } from './rules/volume/vessel-size.js';
 import { bottomOutletWish } from './rules/wish/bottom-outlet.js';
@@ -96,10 +101,15 @@ import { viewInside } from './rules/wish/view-inside.js';
 /** Every rule in force, in the order in which results of equal urgency are shown. */
 export const ruleBook: readonly Rule[] = [
   hotFill,
+  neverLiquidFull,
   smallestBatch,
   vesselSize,
+  externalPressure,
   partPressure,
   partTemperature,
+  pressureTest,
+  ratingAtTemperature,
+  declaredPressure,
   specialVesselRule,
   vacuumProof,
   closureBore,
@@ -162,6 +172,8 @@ export const ruleBook: readonly Rule[] = [
   limiterNeeded,
   shieldNeeded,
   bottomValveFits,
+  gasTubeReach,
+  samplingTubeReach,
   coverPorts,
   thermowellReach,
   samplingWish,

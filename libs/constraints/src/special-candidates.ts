@@ -1,4 +1,4 @@
-import { preferredPressures, specialRates } from '@flangewise/catalogue';
+import { preferredPressures, specialMaterials } from '@flangewise/catalogue';
 import type { SpecialVessel, System, SystemInput } from '@flangewise/model';
 import { conditionsOf } from './conditions-of.js';
 
@@ -24,7 +24,7 @@ export const specialDocuments = (document: SystemInput, system: System): readonl
     conditions;
   const volumeM3 = vesselVolumeM3 ?? (hotVolumeM3 ?? batchVolumeM3 ?? 0) / fillLimit;
   if (pressureMaxPaGauge === undefined || volumeM3 <= 0) return [];
-  return specialRates.map(({ material }): SystemInput => {
+  return specialMaterials.map((material): SystemInput => {
     const special: SpecialVessel = {
       set: 0,
       volumeL: Number((volumeM3 * 1000).toPrecision(2)),

@@ -4,7 +4,7 @@ import {
   materialDensity,
   specialVessel as specialVesselCalculation,
 } from '@flangewise/engineering';
-import { specialEngineering, specialLeadTimeDays, specialRates } from '@flangewise/catalogue';
+import { specialLeadTimeDays, specialMaterials, type SpecialRates } from '@flangewise/catalogue';
 import {
   type CalculationError,
   fail,
@@ -22,7 +22,8 @@ import { shownQuantity } from './shown-quantity.js';
 /** A vessel made for one system, with the list price that the method gives. */
 export interface MadeSpecial {
   readonly item: ItemOf<'vessel'>;
-  readonly price: number;
+  /** Absent where the person may not see prices. */
+  readonly price?: number;
   /** How it differs from the range. */
   readonly deviations: readonly string[];
 }
@@ -53,6 +54,49 @@ const nearest = (special: SpecialVessel, range: Range): ItemOf<'vessel'> | undef
   );
 };
 
+interface Given {
+  readonly innerDiameterM: number;
+  readonly stressPa: number;
+  readonly densityKgPerM3: number;
+}
+
+/** Ends of a special, the usual one first; a hemisphere carries the highest pressure. */
+const endForms = ['2:1 ellipsoidal', 'hemispherical'] as const;
+
+/** Walls with the first form of end that carries the pressure. */
+const wallsOf = (special: SpecialVessel, given: Given) => {
+  const tried = endForms.map((form) => ({
+    form,
+    outcome: evaluate(specialVesselCalculation, {
+      code: 'EN 13445-3',
+      innerDiameterM: given.innerDiameterM,
+      volumeM3: special.volumeL / 1000,
+      form,
+      pressurePaGauge: special.pressurePaGauge,
+      allowableStressPa: given.stressPa,
+      densityKgPerM3: given.densityKgPerM3,
+    }),
+  }));
+  const found = tried.find(({ outcome }) => outcome.ok) ?? tried.at(-1);
+  if (found === undefined) throw new Error('a special vessel has no form of end to be tried');
+  return found.outcome.ok ? succeed({ ...found.outcome.value, form: found.form }) : found.outcome;
+};
+
+/** Whole list price by the maker's rates: blank, machining, engineering. */
+const priceOf = (
+  material: string,
+  mass: { readonly massKg: number; readonly blankMassKg: number },
+  rates: SpecialRates | undefined,
+): { readonly price?: number } => {
+  const rate = rates?.materials.find((r) => r.material === material);
+  if (rates === undefined || rate === undefined) return {};
+  return {
+    price: Math.ceil(
+      mass.blankMassKg * rate.pricePerKg + mass.massKg * rate.machiningPerKg + rates.engineering,
+    ),
+  };
+};
+
 /**
  * A special vessel by its numbers: walls by EN 13445-3 (thick-wall method where e/De exceeds 0.16), mass, price by
  * the maker's rates, lead time. To be reviewed and released by an engineer.
@@ -64,11 +108,10 @@ export const makeSpecialVessel = (
   range: Range,
 ): Outcome<MadeSpecial, CalculationError> => {
   const template = nearest(special, range);
-  const rate = specialRates.find((r) => r.material === special.material);
-  if (template === undefined || rate === undefined) {
+  if (template === undefined || !specialMaterials.includes(special.material)) {
     return fail({
       code: 'CALC_MISSING_PROPERTY',
-      message: `material: ${special.material} given; special vessels are made of ${specialRates.map((r) => r.material).join(', ')}`,
+      message: `material: ${special.material} given; special vessels are made of ${specialMaterials.join(', ')}`,
       field: 'material',
       given: special.material,
     });
@@ -78,30 +121,12 @@ export const makeSpecialVessel = (
   const density = materialDensity(special.material);
   if (!density.ok) return density;
   const innerDiameterM = special.innerDiameterM ?? template.geometry.innerDiameterM;
-  const made = evaluate(specialVesselCalculation, {
-    code: 'EN 13445-3',
+  const walls = wallsOf(special, {
     innerDiameterM,
-    volumeM3: special.volumeL / 1000,
-    form: '2:1 ellipsoidal',
-    pressurePaGauge: special.pressurePaGauge,
-    allowableStressPa: stress.value.stressPa,
+    stressPa: stress.value.stressPa,
     densityKgPerM3: density.value.value,
-    pricePerKg: rate.pricePerKg,
   });
-  const result = made.ok
-    ? made
-    : evaluate(specialVesselCalculation, {
-        code: 'EN 13445-3',
-        innerDiameterM,
-        volumeM3: special.volumeL / 1000,
-        form: 'hemispherical',
-        pressurePaGauge: special.pressurePaGauge,
-        allowableStressPa: stress.value.stressPa,
-        densityKgPerM3: density.value.value,
-        pricePerKg: rate.pricePerKg,
-      });
-  if (!result.ok) return result;
-  const form = made.ok ? '2:1 ellipsoidal' : 'hemispherical';
+  if (!walls.ok) return walls;
   const {
     wallThicknessM,
     endThicknessM,
@@ -109,9 +134,10 @@ export const makeSpecialVessel = (
     totalDepthM,
     massKg,
     outerDiameterM,
-    materialPrice,
+    blankMassKg,
     shellMethod,
-  } = result.value;
+    form,
+  } = walls.value;
   const ps = shownQuantity(special.pressurePaGauge, 'Pa', 'down');
   const item: ItemOf<'vessel'> = {
     ...template,
@@ -145,10 +171,9 @@ export const makeSpecialVessel = (
     bottomPortM: null,
     special: true,
   };
-  const price = Math.ceil((materialPrice ?? 0) + massKg * rate.machiningPerKg + specialEngineering);
   return succeed({
     item,
-    price,
+    ...priceOf(special.material, { massKg, blankMassKg }, range.specialRates),
     deviations: [
       `wall ${shownQuantity(wallThicknessM, 'm', 'up')} by the ${shellMethod} method, end ${shownQuantity(endThicknessM, 'm', 'up')} (${form}), mass ${shownQuantity(massKg, 'kg', 'up')}`,
       `design stress ${`${String(Math.round(stress.value.stressPa / 1e6))} MPa`} at ${shownQuantity(special.maxTemperatureK, 'K')} (${stress.value.basis})`,

@@ -12,7 +12,7 @@ const isCorrosive = (medium: ConditionMedium): boolean =>
 const ambientK = 293.15;
 
 interface Finding {
-  readonly verdict: 'suitable' | 'caution' | 'forbidden' | 'unknown';
+  readonly verdict: 'suitable' | 'suitable by memory' | 'caution' | 'forbidden' | 'unknown';
   readonly text: string;
   readonly missing?: string;
 }
@@ -39,11 +39,14 @@ const findingOf = (
     };
   }
   const { verdict, reasons, basis } = outcome.value;
-  const unverified = basis === 'from memory, unverified' ? ' (from memory, unverified)' : '';
-  return { verdict, text: `${pair}: ${reasons[0]?.text ?? verdict}${unverified}` };
+  const isFromMemory = basis === 'from memory, unverified';
+  return {
+    verdict: verdict === 'suitable' && isFromMemory ? 'suitable by memory' : verdict,
+    text: `${pair}: ${reasons[0]?.text ?? verdict}${isFromMemory ? ' (from memory, unverified)' : ''}`,
+  };
 };
 
-const rank = { forbidden: 0, caution: 2, unknown: 1, suitable: 3 } as const;
+const rank = { forbidden: 0, unknown: 1, caution: 2, 'suitable by memory': 3, suitable: 4 } as const;
 
 type CorrosionConditions = Pick<Conditions, 'media' | 'temperatureMaxK' | 'pressureMaxPaGauge'>;
 
@@ -65,7 +68,7 @@ export const judgeMaterials = (
   const text = wetted.length === 1 && wetted[0] === name ? `${worst.text}.` : `${name}: ${worst.text}.`;
   if (worst.verdict === 'forbidden') return notMet(text);
   if (worst.verdict === 'unknown') return notDecidable(text, worst.missing ?? 'process.media');
-  return worst.verdict === 'caution' ? caution(text) : met;
+  return worst.verdict === 'suitable' ? met : caution(text);
 };
 
 export const corrosion = partRule({

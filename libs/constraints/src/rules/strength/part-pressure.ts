@@ -1,12 +1,12 @@
 import { setSlots } from '@flangewise/model';
-import { standardEnds } from '@flangewise/catalogue';
+import { specialEndPaGauge } from '@flangewise/catalogue';
 import { type Judgement, met, notMet } from '../../figure.js';
 import { partRule } from '../../rule.js';
 import { commonPractice, published } from '../../source.js';
 import { shownQuantity } from '../../shown-quantity.js';
 
 /** How far past the end of the range a part rated at that end may be made as a special, subject to review. */
-const specialReach = 1.5;
+export const specialReach = 1.5;
 
 /** The vent line stands behind the disc; its rating is held against the relieving pressure, not against PS. */
 const underPressure = setSlots.filter(
@@ -34,7 +34,7 @@ export const partPressure = partRule({
     const figures = { demand, limit, utilisation: demand / limit };
     const shown = `${part.name} is rated ${shownQuantity(limit, 'Pa', 'down')}; ${shownQuantity(demand, 'Pa', 'up')} is asked`;
     if (demand <= limit) return { ...met, ...figures };
-    const isLast = limit >= standardEnds.maxPressurePaGauge;
+    const isLast = limit >= specialEndPaGauge;
     return isLast && demand <= limit * specialReach
       ? {
           ...figures,

@@ -1,4 +1,5 @@
-import { known, missing } from '../../figure.js';
+import { known, missing, unverified } from '../../figure.js';
+import { fillTemperatureK, hotVolumeOf, mainLiquid } from '../../liquid.js';
 import { comparison } from '../../rule.js';
 import { commonPractice } from '../../source.js';
 
@@ -11,10 +12,29 @@ export const hotFill = comparison({
   utilisation: 'ratio',
   demandOf: {},
   limitOf: { vessel: ['innerVolumeL'] },
-  conditions: ['batchVolumeM3', 'hotVolumeM3', 'fillLimit'],
-  demand: (_, { batchVolumeM3, hotVolumeM3 }) => {
+  conditions: [
+    'batchVolumeM3',
+    'hotVolumeM3',
+    'hotVolumeEstimated',
+    'fillLimit',
+    'media',
+    'temperatureMinK',
+    'temperatureMaxK',
+  ],
+  demand: (_, conditions, proof) => {
+    const { batchVolumeM3, hotVolumeM3, hotVolumeEstimated, media, temperatureMaxK } = conditions;
     if (batchVolumeM3 === undefined) return missing('sets.batchVolume');
-    return known(hotVolumeM3 ?? batchVolumeM3);
+    if (hotVolumeM3 === undefined) {
+      return unverified(batchVolumeM3, 'The cold batch was taken: its expansion is not on file.');
+    }
+    const liquid = mainLiquid(media);
+    if (proof !== undefined && liquid !== undefined && temperatureMaxK !== undefined) {
+      const fillK = fillTemperatureK(conditions.temperatureMinK);
+      hotVolumeOf(liquid, { volumeM3: batchVolumeM3, fillK, hotK: temperatureMaxK }, proof);
+    }
+    return hotVolumeEstimated === true
+      ? unverified(hotVolumeM3, 'Its expansion is an estimate.')
+      : known(hotVolumeM3);
   },
   limit: ({ vessel }, { fillLimit }) => known((vessel.innerVolumeL / 1000) * fillLimit),
   say: ({ demand, limit, parts }, { hotVolumeM3, fillLimit }) =>

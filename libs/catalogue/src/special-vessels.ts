@@ -1,0 +1,7 @@
+import data from './data/special-vessels.json' with { type: 'json' };
+
+/** Materials of which special vessels are made. */
+export const specialMaterials: readonly string[] = data.materials;
+
+/** Working days until a special vessel can be shipped. */
+export const specialLeadTimeDays: number = data.leadTimeDays;
