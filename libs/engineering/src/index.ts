@@ -1,4 +1,5 @@
 export * from './calculation.js';
+export * from './calculation-description.js';
 export * from './registry.js';
 export * from './fluid/vapour-pressure.js';
 export * from './fluid/liquid-density.js';
