@@ -1,0 +1,40 @@
+import { type Command, textOption } from '../command.js';
+import { refuse } from '../trouble.js';
+import { runBatch } from './calc-batch.js';
+import { listCalculations } from './calc-list.js';
+import { runCalculation } from './calc-one.js';
+
+export const calcCommand: Command = {
+  usage: 'calc [id]',
+  summary: 'engineering calculations: list them, run one, or run a batch',
+  details: `  calc list                   every calculation with its inputs, outputs and source
+  calc ID --input FILE        one calculation with its steps
+  calc --batch FILE.jsonl     a line {id, calculation, inputs} in, a line {id, outputs} or {id, error} out
+
+Pressures are gauge where the name of a field ends in PaGauge, absolute where it ends in PaAbs.`,
+  options: [
+    ['--input <file>', 'inputs of the calculation as JSON; - for standard input'],
+    ['--batch <file>', 'many calculations, one a line; - for standard input'],
+  ],
+  run: async (request) => {
+    const [id] = request.operands;
+    const batch = textOption(request.options, 'batch');
+    if (batch !== undefined) {
+      return id === undefined
+        ? runBatch(batch, request)
+        : refuse({
+            code: 'USAGE',
+            path: 'calc',
+            given: `${id} --batch`,
+            message: 'a batch names a calculation on each line; leave the id out',
+          });
+    }
+    if (id === 'list') return listCalculations();
+    if (id !== undefined) return runCalculation(id, request);
+    return refuse({
+      code: 'USAGE',
+      path: 'calc',
+      message: 'give "list", the id of a calculation with --input FILE, or --batch FILE',
+    });
+  },
+};

@@ -1,0 +1,101 @@
+import { readDocument, succeed, type System, systemSchema } from '@flangewise/model';
+import type { Bench } from '@flangewise/constraints';
+import type { Request } from '../command.js';
+import { openRange, type OpenRange } from '../range/open-range.js';
+import { invalidFields, type OrRefusal, refuse } from '../trouble.js';
+import { checkInquiry, isSystemDocument } from './read-inquiry.js';
+import { itemTroubles } from './known-items.js';
+import { readJson } from './read-json.js';
+import { mediumNotes } from './medium-notes.js';
+
+/** A system that fits its schema and the range, with a bench that has its specials. */
+export interface OpenSystem {
+  readonly system: System;
+  readonly range: OpenRange;
+  readonly bench: Bench;
+  readonly notes: readonly string[];
+}
+
+export interface ReadSystemOptions {
+  /** An inquiry counts as a system without choices. */
+  readonly orInquiry?: boolean;
+  /** Overrides what the system says. */
+  readonly priceList?: string | undefined;
+}
+
+const parseSystem = async (
+  document: unknown,
+  { orInquiry = false }: ReadSystemOptions,
+): Promise<OrRefusal<System>> => {
+  if (orInquiry && !isSystemDocument(document)) {
+    const inquiry = checkInquiry(document);
+    if (!inquiry.ok) return inquiry;
+    const { openSystem } = await import('@flangewise/constraints');
+    return parseSystem(openSystem(inquiry.value), {});
+  }
+  const read = readDocument(systemSchema, document);
+  return read.ok ? read : refuse(...invalidFields(read.error));
+};
+
+/** Every set of the inquiry is answered by the set at the same place. */
+const setsDiffer = ({ sets, inquiry }: System): boolean => sets.length !== inquiry.sets.length;
+
+const specialBench = async (system: System, bench: Bench): Promise<OrRefusal<Bench>> => {
+  const { benchOf, specialsOf } = await import('@flangewise/constraints');
+  const made = specialsOf(system, bench.range);
+  if (made.ok) return succeed(benchOf(system, bench));
+  const { code, message, field, given } = made.error;
+  return refuse({
+    code,
+    path: field === undefined ? 'specials' : `specials.${field}`,
+    message,
+    ...(given === undefined ? {} : { given: String(given) }),
+  });
+};
+
+const revisionNotes = (system: System, range: OpenRange): readonly string[] =>
+  system.catalogueRevision === undefined || system.catalogueRevision === range.catalogue.revision
+    ? []
+    : [
+        `The system was made with catalogue ${system.catalogueRevision}; this answer rests on ${range.catalogue.revision}.`,
+      ];
+
+/** Reads the system named by the first operand and holds it against the range. */
+export const readSystem = async (
+  { operands, options, terminal }: Request,
+  reading: ReadSystemOptions = {},
+): Promise<OrRefusal<OpenSystem>> => {
+  const document = await readJson(operands[0] ?? '-', terminal);
+  if (!document.ok) return document;
+  const system = await parseSystem(document.value, reading);
+  if (!system.ok) return system;
+  const { sets, inquiry, offer } = system.value;
+  if (setsDiffer(system.value)) {
+    return refuse({
+      code: 'INPUT_SETS_DIFFER',
+      path: 'sets',
+      given: `${String(sets.length)} of a system for an inquiry of ${String(inquiry.sets.length)}`,
+      message: 'a system has one set for each set of its inquiry, in the same order',
+    });
+  }
+  const wish = {
+    priceList: reading.priceList ?? offer?.priceList,
+    currency: inquiry.commercial.currency,
+  };
+  const range = await openRange(options, wish, terminal);
+  if (!range.ok) return range;
+  const bench = await specialBench(system.value, range.value.bench);
+  if (!bench.ok) return bench;
+  const troubles = itemTroubles(system.value, bench.value.range.items);
+  if (troubles.length > 0) return refuse(...troubles);
+  return succeed({
+    system: system.value,
+    range: range.value,
+    bench: bench.value,
+    notes: [
+      ...range.value.notes,
+      ...revisionNotes(system.value, range.value),
+      ...(await mediumNotes(inquiry.process.media)),
+    ],
+  });
+};
