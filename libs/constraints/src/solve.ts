@@ -171,7 +171,7 @@ const countOf = (empty: System, bench: Bench): string | null => {
 };
 
 /**
- * Systems that answer an inquiry, ranked: standard ones first, then by list price; what is not decidable is said of each.
+ * Systems that answer an inquiry, ranked: standard ones first, then by list price (where it is known), then by delivery; what is not decidable is said of each.
  * The first is the cheapest whole, with proof unless the engine was stopped. Where the range has none, special
  * vessels are tried.
  */
@@ -183,7 +183,9 @@ export const solve = (inquiry: InquiryInput, bench: Bench, options: SolveOptions
   const ranked = standard.impossible
     ? withSpecialVessel({ bench, document, options }, empty)
     : standard.ranked;
-  const sorted = [...ranked].sort((a, b) => specials(a) - specials(b) || a.solution.cost - b.solution.cost);
+  const sorted = [...ranked].sort(
+    (a, b) => specials(a) - specials(b) || a.solution.cost - b.solution.cost || a.days - b.days,
+  );
   const compared = sorted.map(comparedOf);
   return {
     catalogueRevision: bench.range.revision,
