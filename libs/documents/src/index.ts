@@ -9,3 +9,12 @@ export {
   type SpecificationView,
   specificationViewOf,
 } from './views/specification-view.js';
+export { billCsv } from './tables/bill-csv.js';
+export { billXlsx } from './tables/bill-xlsx.js';
+export {
+  type OfferDocument,
+  type OfferDocumentsView,
+  renderOfferDocuments,
+} from './render-offer-documents.js';
+export { sectionSvg } from './section-svg.js';
+export type { FigureView } from './views/figures.js';

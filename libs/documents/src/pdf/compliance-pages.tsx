@@ -5,6 +5,7 @@ import type { SpecificationView } from '../views/specification-view.js';
 import { CheckBar } from './check-bar.js';
 import { ink, px, style } from './print-style.js';
 import { printText } from './print-text.js';
+import { fillSheets, linesOf } from './fill-sheets.js';
 import { Sheet } from './sheet.js';
 import { StatusMark } from './status-mark.js';
 import { usualCaution } from './usual-caution.js';
@@ -81,33 +82,6 @@ const head = (
   </View>
 );
 
-/** Every check with demand, limit, margin and what it rests on. */
-export const ComplianceSheets = ({ view }: { view: SpecificationView }) => (
-  <Sheet
-    block={view.block}
-    title="Compliance summary"
-    say={view.checksSentence}
-    scale="none"
-    watermark={view.watermark}
-    care={usualCaution}
-  >
-    <View>
-      {head}
-      {view.checks.map((row, i) => (
-        <Check key={`${String(i)} ${row.title}`} row={row} />
-      ))}
-    </View>
-    <Text style={[style.small, { marginTop: px(6) }]}>
-      {printText(
-        `Demands are rounded up, limits and margins down. Pressures are gauge: bar(g). Catalogue ${view.revisionsRest.catalogue}, rules ${view.revisionsRest.rules}.`,
-      )}
-    </Text>
-    <Sentences title="Before this is built" sentences={view.blocking} />
-    <Points title="Open points" points={view.openPoints} />
-    <Sentences title="Take care" sentences={view.cautions} />
-  </Sheet>
-);
-
 const Points = ({ title, points }: { title: string; points: SpecificationView['openPoints'] }) =>
   points.length === 0 ? null : (
     <View>
@@ -143,3 +117,63 @@ const Sentences = ({ title, sentences }: { title: string; sentences: readonly st
       ))}
     </View>
   );
+
+/** Estimated height of a row [px]: its words, its parts, what it rests on. */
+const rowHeight = (row: CheckRow): number => {
+  const compares = row.limit !== '' || (row.demand !== '' && row.demand !== '?');
+  const name =
+    linesOf(row.title, 27) * 13.8 + (row.parts === '' ? 0 : linesOf(`parts ${row.parts}`, 36) * 12.5);
+  const words = compares ? (row.status === 'met' ? 0 : linesOf(row.text, 84) * 12.5) : 0;
+  const beside = compares ? 0 : linesOf(row.text, 43) * 12.5;
+  return Math.max(Math.max(name, beside) + words, linesOf(row.restsOn, 18) * 11.4) + 6.7;
+};
+
+/** Room for rows under the heading [px]. */
+const room = { first: 775, next: 825 } as const;
+
+/** Every check with demand, limit, margin and what it rests on; then what is open and what to take care of. */
+export const ComplianceSheets = ({ view }: { view: SpecificationView }) => {
+  const sheets = fillSheets(view.checks, rowHeight, room);
+  return (
+    <>
+      {sheets.map((rows, i) => (
+        <Sheet
+          key={i}
+          block={view.block}
+          title={i === 0 ? 'Compliance summary' : 'Compliance summary, continued'}
+          {...(i === 0 ? { say: view.checksSentence } : {})}
+          scale="none"
+          watermark={view.watermark}
+          care={usualCaution}
+        >
+          <View>
+            {head}
+            {rows.map((row, k) => (
+              <Check key={`${String(k)} ${row.title}`} row={row} />
+            ))}
+          </View>
+          {i < sheets.length - 1 ? null : (
+            <Text style={[style.small, { marginTop: px(6) }]}>
+              {printText(
+                `Demands are rounded up, limits and margins down. Pressures are gauge: bar(g). Catalogue ${view.revisionsRest.catalogue}, rules ${view.revisionsRest.rules}.`,
+              )}
+            </Text>
+          )}
+        </Sheet>
+      ))}
+      {view.blocking.length + view.openPoints.length + view.cautions.length === 0 ? null : (
+        <Sheet
+          block={view.block}
+          title="Open points"
+          scale="none"
+          watermark={view.watermark}
+          care={usualCaution}
+        >
+          <Sentences title="Before this is built" sentences={view.blocking} />
+          <Points title="Please tell us" points={view.openPoints} />
+          <Sentences title="Take care" sentences={view.cautions} />
+        </Sheet>
+      )}
+    </>
+  );
+};

@@ -4,6 +4,7 @@ import type { EvidenceSheet } from '../views/evidence-sheets.js';
 import type { SpecificationView } from '../views/specification-view.js';
 import { ink, px, style } from './print-style.js';
 import { printText } from './print-text.js';
+import { fillSheets, linesOf } from './fill-sheets.js';
 import { Sheet } from './sheet.js';
 import { usualCaution } from './usual-caution.js';
 
@@ -53,19 +54,43 @@ const Calculation = ({ sheet }: { sheet: EvidenceSheet }) => (
   </View>
 );
 
+/** Estimated height of a calculation [px]. */
+const heightOf = (sheet: EvidenceSheet): number => {
+  const small = (text: string, letters: number): number => linesOf(text, letters) * 12.5;
+  const steps = sheet.steps.map(({ symbol, formula, substituted, note }) =>
+    Math.max(
+      linesOf(`${symbol} = ${formula}`, 46) * 15.7 + (note === '' ? 0 : small(note, 62)),
+      linesOf(substituted, 44) * 15,
+    ),
+  );
+  const text =
+    small(sheet.checks.join(', '), 125) + small(sheet.inputs, 122) + small(sheet.range + sheet.source, 118);
+  return 34 + text + steps.reduce((sum, height) => sum + height + 5.1, 0);
+};
+
+/** Room for calculations under the heading [px]. */
+const room = { first: 790, next: 835 } as const;
+
 /** Every step of every calculation: formula, numbers put in, result, range, source. */
 export const EvidenceSheets = ({ view }: { view: SpecificationView }) =>
-  view.evidence.length === 0 ? null : (
-    <Sheet
-      block={view.block}
-      title="Evidence"
-      say="Every calculation behind the checks, to be redone by hand. Inputs are blue; SI units where none is given."
-      scale="none"
-      watermark={view.watermark}
-      care={usualCaution}
-    >
-      {view.evidence.map((sheet) => (
-        <Calculation key={sheet.number} sheet={sheet} />
-      ))}
-    </Sheet>
-  );
+  fillSheets(view.evidence, heightOf, room)
+    .filter((sheets) => sheets.length > 0)
+    .map((sheets, i) => (
+      <Sheet
+        key={i}
+        block={view.block}
+        title={i === 0 ? 'Evidence' : 'Evidence, continued'}
+        {...(i === 0
+          ? {
+              say: 'Every calculation behind the checks, to be redone by hand. Inputs are blue; SI units where none is given.',
+            }
+          : {})}
+        scale="none"
+        watermark={view.watermark}
+        care={usualCaution}
+      >
+        {sheets.map((sheet) => (
+          <Calculation key={sheet.number} sheet={sheet} />
+        ))}
+      </Sheet>
+    ));
