@@ -6,6 +6,7 @@ export * from './rule-book.js';
 export * from './tabulate.js';
 export * from './variable.js';
 export * from './assess.js';
+export * from './audit.js';
 export * from './bench.js';
 export * from './cheapest.js';
 export * from './choices.js';

@@ -1,0 +1,76 @@
+import { readDocument, systemSchema, type System } from '@flangewise/model';
+import type { Bench } from './bench.js';
+import { isPossible } from './cheapest.js';
+import grid from './audit-grid.json' with { type: 'json' };
+
+export type GridRow = (typeof grid.rows)[number];
+
+/** The inquiries that the audit asks, by construction. */
+export const auditGrid: readonly GridRow[] = grid.rows;
+
+interface Point {
+  readonly construction: string;
+  readonly batchL: number;
+  readonly pressureBarGauge: number;
+  readonly temperatureC: number;
+}
+
+const systemAt = (point: Point): System => {
+  const inquiry = {
+    title: 'Audit',
+    process: {
+      pressure: { highest: { value: point.pressureBarGauge, unit: 'bar' } },
+      temperature: { highest: { value: point.temperatureC, unit: 'Cel' } },
+    },
+    sets: [{ construction: point.construction, batchVolume: { value: point.batchL, unit: 'L' } }],
+  };
+  const read = readDocument(systemSchema, { inquiry });
+  if (!read.ok) throw new Error(`the audit asks an inquiry that is none: ${JSON.stringify(read.error)}`);
+  return read.value;
+};
+
+/** Values that fail, told by where they begin where all above fail too. */
+const failing = (values: readonly number[], failed: readonly number[]): string => {
+  const lowest = Math.min(...failed);
+  const above = values.filter((v) => v >= lowest);
+  if (above.length !== failed.length) return `at ${failed.map(String).join(', ')} bar(g)`;
+  return lowest === values[0] ? 'at any pressure asked' : `from ${String(lowest)} bar(g)`;
+};
+
+/** What fails for one construction and batch, in words; undefined where nothing does. Temperatures alike in it are told together. */
+const gapOf = (row: GridRow, batchL: number, bench: Bench): string | undefined => {
+  const { construction, pressuresBarGauge, temperaturesC } = row;
+  const temperaturesOf = new Map<string, number[]>();
+  for (const temperatureC of temperaturesC) {
+    const failed = pressuresBarGauge.filter(
+      (pressureBarGauge) =>
+        !isPossible(systemAt({ construction, batchL, pressureBarGauge, temperatureC }), bench),
+    );
+    if (failed.length === 0) continue;
+    const text = failing(pressuresBarGauge, failed);
+    temperaturesOf.set(text, [...(temperaturesOf.get(text) ?? []), temperatureC]);
+  }
+  const parts = [...temperaturesOf].map(
+    ([text, temperatures]) => `${text} (${temperatures.map(String).join(', ')} °C)`,
+  );
+  return parts.length === 0 ? undefined : parts.join(', ');
+};
+
+const gapsOfRow = (row: GridRow, bench: Bench): readonly string[] => {
+  const runs: { readonly text: string; readonly batches: number[] }[] = [];
+  let before: string | undefined;
+  for (const batchL of row.batchesL) {
+    const text = gapOf(row, batchL, bench);
+    if (text !== undefined && text === before) runs.at(-1)?.batches.push(batchL);
+    else if (text !== undefined) runs.push({ text, batches: [batchL] });
+    before = text;
+  }
+  return runs.map(
+    ({ text, batches }) =>
+      `${row.construction}, batch of ${batches.map(String).join(', ')} L: nothing ${text}.`,
+  );
+};
+
+/** Sensible inquiries for which the range finds nothing; batches with the same gap stand in one sentence. */
+export const gapsOf = (bench: Bench, rows: readonly GridRow[] = auditGrid): readonly string[] =>
+  rows.flatMap((row) => gapsOfRow(row, bench));

@@ -1,0 +1,47 @@
+import { demoCatalogue } from '@flangewise/catalogue';
+import type { Item } from '@flangewise/model';
+import { describe, expect, it } from 'vitest';
+import { audit } from './audit.js';
+import { gapsOf } from './audit-gaps.js';
+import { createBench } from './bench.js';
+import { rangeOf } from './range.js';
+import { ruleBook } from './rule-book.js';
+import { burstBelowPs } from './rules/relief/burst-below-ps.js';
+import { constructionWish } from './rules/wish/construction.js';
+
+const benchOf = (items: readonly Item[], rules = ruleBook) =>
+  createBench(rangeOf({ revision: 'test', items: [...items] }, { deliveryDays: () => 0 }), rules);
+
+const disc = demoCatalogue.items.find((item) => item.slot === 'relief')!;
+const tooStrong: Item = { ...disc, id: 'RD-9999', name: 'Disc for 1000 bar', burstPressurePaGauge: 1e8 };
+
+describe('audit', () => {
+  it('names an item that no system can have, with the rule that keeps it out', () => {
+    const { deadItems } = audit(benchOf([...demoCatalogue.items, tooStrong], [burstBelowPs]));
+    const found = deadItems.find(({ item }) => item === 'RD-9999');
+    expect(found?.reason).toContain('Disc for 1000 bar');
+    expect(found?.reason).toContain(burstBelowPs.title);
+    expect(deadItems.map(({ item }) => item)).not.toContain(disc.id);
+  });
+
+  it('names rules that others imply, and leaves those that only an inquiry makes bind', () => {
+    const twin = { ...burstBelowPs, id: 'relief.twin', title: 'The same once more' };
+    const { redundantRules } = audit(
+      benchOf([...demoCatalogue.items, tooStrong], [burstBelowPs, twin, constructionWish]),
+    );
+    expect(redundantRules.map((text) => text.split(':')[0])).toEqual([burstBelowPs.id, 'relief.twin']);
+  });
+
+  it('finds a gap where the range lost its glass vessels, and none where it has them', () => {
+    const rows = [
+      { construction: 'glass', batchesL: [0.5], pressuresBarGauge: [0.5, 3], temperaturesC: [60, 100] },
+    ];
+    const withoutGlass = demoCatalogue.items.filter(
+      (item) => item.slot !== 'vessel' || item.construction !== 'glass',
+    );
+    expect(gapsOf(benchOf(demoCatalogue.items), rows)).toEqual([]);
+    expect(gapsOf(benchOf(withoutGlass), rows)).toEqual([
+      'glass, batch of 0.5 L: nothing at any pressure asked (60, 100 °C).',
+    ]);
+  });
+});
