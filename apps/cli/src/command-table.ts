@@ -1,4 +1,5 @@
 import type { Command } from './command.js';
+import { auditCommand } from './commands/audit.js';
 import { calcCommand } from './commands/calc.js';
 import { checkCommand } from './commands/check.js';
 import { explainCommand } from './commands/explain.js';
@@ -12,6 +13,7 @@ export const commands: readonly Command[] = [
   checkCommand,
   narrowCommand,
   explainCommand,
+  auditCommand,
   calcCommand,
   schemaCommand,
 ];
