@@ -11,16 +11,23 @@ import {
   probeWish,
 } from './rules/accessories/wanted.js';
 import { highestSpeedAdvice } from './rules/advice/highest-speed.js';
+import { stirringState } from './rules/advice/stirring-state.js';
+import { tighteningAdvice } from './rules/advice/tightening.js';
 import { coilHazards } from './rules/caution/coil.js';
+import { explosiveMixture } from './rules/caution/explosive-mixture.js';
 import { fluidGroupOfVapour } from './rules/caution/glass-acid.js';
 import { glassUnderGas } from './rules/caution/glass.js';
+import { hydrogenService } from './rules/caution/hydrogen.js';
 import { inertingCaution } from './rules/caution/inerting.js';
+import { liningPermeation } from './rules/caution/lining.js';
 import { oxygenService } from './rules/caution/oxygen.js';
 import { toxicGas } from './rules/caution/toxic-gas.js';
+import { boltLoad } from './rules/closure/bolt-load.js';
 import { closureBore } from './rules/closure/closure-bore.js';
 import { coverBore } from './rules/closure/cover-bore.js';
 import { decompression } from './rules/closure/decompression.js';
 import { endForce } from './rules/closure/end-force.js';
+import { hotContents } from './rules/closure/hot-contents.js';
 import { interlock } from './rules/closure/interlock.js';
 import { openingTime } from './rules/closure/opening-time.js';
 import { sealBore } from './rules/closure/seal-bore.js';
@@ -44,8 +51,10 @@ import { headroom } from './rules/lifting/headroom.js';
 import { quickClosureNeedsLift } from './rules/lifting/quick-closure-needs-lift.js';
 import { liftStroke } from './rules/lifting/stroke.js';
 import { tilt } from './rules/lifting/tilt.js';
+import { carrierInHydrogen } from './rules/material/carrier-in-hydrogen.js';
 import { corrosion } from './rules/material/corrosion.js';
 import { coverMaterial } from './rules/material/cover-material.js';
+import { gasSupplyMaterial } from './rules/material/gas-supply.js';
 import { noMetal } from './rules/material/no-metal.js';
 import { vesselMaterial } from './rules/material/vessel-material.js';
 import { certificatesWish } from './rules/papers/certificates.js';
@@ -112,15 +121,19 @@ export const ruleBook: readonly Rule[] = [
   declaredPressure,
   specialVesselRule,
   vacuumProof,
+  boltLoad,
   closureBore,
   coverBore,
   decompression,
   endForce,
+  hotContents,
   interlock,
   openingTime,
   sealBore,
+  carrierInHydrogen,
   corrosion,
   coverMaterial,
+  gasSupplyMaterial,
   noMetal,
   vesselMaterial,
   coverLiftCapacity,
@@ -198,10 +211,15 @@ export const ruleBook: readonly Rule[] = [
   certificatesWish,
   qualificationWish,
   coilHazards,
+  explosiveMixture,
   fluidGroupOfVapour,
   glassUnderGas,
+  hydrogenService,
   inertingCaution,
+  liningPermeation,
   oxygenService,
   toxicGas,
   highestSpeedAdvice,
+  stirringState,
+  tighteningAdvice,
 ];

@@ -4,7 +4,7 @@ import { judgement } from '../../rule.js';
 import { commonPractice, published } from '../../source.js';
 import { shownQuantity } from '../../shown-quantity.js';
 import { driveEfficiency } from '../stirring/drive-load.js';
-import { assumedDensityKgPerM3, impellerReads } from '../stirring/impeller-load.js';
+import { assumedDensityKgPerM3, impellerInVessel, baffledReads } from '../stirring/impeller-load.js';
 import { magnetTemperatureK } from '../stirring/magnet-temperature.js';
 
 export const highestSpeedAdvice = judgement({
@@ -14,12 +14,12 @@ export const highestSpeedAdvice = judgement({
   kind: 'advice',
   unit: '/s',
   of: {
-    ...impellerReads,
+    ...baffledReads,
     coupling: ['ratedTorqueNm', 'magnet', 'cooled', 'maxSpeedPerS'],
     drive: ['maxTorqueNm', 'powerW', 'maxSpeedPerS'],
   },
   conditions: ['viscosityMaxPaS', 'densityKgPerM3', 'serviceFactor', 'temperatureMaxK', 'speedMaxPerS'],
-  judge: ({ vessel, stirrer, coupling, drive }, conditions, proof): Judgement | undefined => {
+  judge: ({ vessel, stirrer, baffles, coupling, drive }, conditions, proof): Judgement | undefined => {
     const { viscosityMaxPaS, densityKgPerM3, serviceFactor, temperatureMaxK, speedMaxPerS } = conditions;
     if (viscosityMaxPaS === undefined) return undefined;
     const torque = reckon(deratedTorque, {
@@ -32,9 +32,7 @@ export const highestSpeedAdvice = judgement({
     const outcome = reckon(
       highestSpeed,
       {
-        impeller: stirrer.impeller,
-        impellerDiameterM: stirrer.diameterM,
-        vesselDiameterM: vessel.geometry.innerDiameterM,
+        ...impellerInVessel({ vessel, stirrer, baffles }),
         densityKgPerM3: densityKgPerM3 ?? assumedDensityKgPerM3,
         viscosityPaS: viscosityMaxPaS,
         torqueLimitNm:

@@ -1,17 +1,7 @@
 import { caution } from '../../figure.js';
+import { isFlammable } from '../../media-hazards.js';
 import { judgement } from '../../rule.js';
 import { commonPractice } from '../../source.js';
-
-const flammableGases: readonly string[] = [
-  'hydrogen',
-  'methane',
-  'ethane',
-  'ethylene',
-  'propylene',
-  'carbon monoxide',
-  '1,3-butadiene',
-  'ethylene oxide',
-];
 
 export const inertingCaution = judgement({
   id: 'caution.inerting',
@@ -19,15 +9,15 @@ export const inertingCaution = judgement({
   group: 'protection',
   kind: 'caution',
   of: { frame: ['maxSets'] },
-  conditions: ['gases', 'media'],
-  judge: (_, { gases, media }) => {
-    const gas = gases.find((g) => flammableGases.includes(g.toLowerCase()));
+  conditions: ['media'],
+  judge: (_, { media }) => {
+    const gas = media.find((m) => m.role === 'gas' && isFlammable(m));
     if (gas === undefined) return undefined;
     const catalyst = media.some((m) => m.role === 'catalyst')
       ? ' A dry noble-metal catalyst ignites solvent vapour in air: charge it under inert gas.'
       : '';
     return caution(
-      `Inert with nitrogen before ${gas} is let in and before the vessel is opened, by pressure purges checked for oxygen.${catalyst}`,
+      `Inert with nitrogen before ${gas.name} is let in and before the vessel is opened, by pressure purges checked for oxygen.${catalyst}`,
     );
   },
   met: 'No flammable gas.',

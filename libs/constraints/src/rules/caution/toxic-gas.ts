@@ -1,18 +1,7 @@
 import { caution } from '../../figure.js';
+import { isToxicGas } from '../../media-hazards.js';
 import { judgement } from '../../rule.js';
 import { commonPractice } from '../../source.js';
-
-const toxic: readonly string[] = [
-  'chlorine',
-  'hydrogen chloride',
-  'carbon monoxide',
-  'ammonia',
-  'hydrogen sulfide',
-  'phosgene',
-  'sulfur dioxide',
-  'ethylene oxide',
-  'hydrogen fluoride',
-];
 
 export const toxicGas = judgement({
   id: 'caution.toxic-gas',
@@ -22,7 +11,7 @@ export const toxicGas = judgement({
   of: { frame: ['maxSets'] },
   conditions: ['media'],
   judge: (_, { media }) => {
-    const gas = media.find((m) => toxic.includes(m.name.toLowerCase()));
+    const gas = media.find(isToxicGas);
     return gas === undefined
       ? undefined
       : caution(

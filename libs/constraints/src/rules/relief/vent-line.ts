@@ -1,19 +1,8 @@
 import { met, notMet } from '../../figure.js';
+import { isToxicGas } from '../../media-hazards.js';
 import { judgement } from '../../rule.js';
 import { commonPractice } from '../../source.js';
 import { shownQuantity } from '../../shown-quantity.js';
-
-const toxicGases: readonly string[] = [
-  'chlorine',
-  'hydrogen chloride',
-  'carbon monoxide',
-  'ammonia',
-  'hydrogen sulfide',
-  'phosgene',
-  'sulfur dioxide',
-  'ethylene oxide',
-  'hydrogen fluoride',
-];
 
 export const ventLineNeeded = judgement({
   id: 'relief.vent-line',
@@ -21,7 +10,7 @@ export const ventLineNeeded = judgement({
   group: 'relief',
   kind: 'hard',
   of: { relief: ['areaM2'], ventLine: ['diameterM', 'kind'] },
-  conditions: ['gases', 'media'],
+  conditions: ['media'],
   judge: ({ relief, ventLine }, { media }) => {
     if (ventLine === null)
       return notMet(`${relief.name} would relieve into the room: a vent line to a safe place is needed.`);
@@ -31,7 +20,7 @@ export const ventLineNeeded = judgement({
         `${ventLine.name} is narrower (${shownQuantity(ventLine.diameterM, 'm', 'down')}) than the disc (${shownQuantity(discDiameterM, 'm', 'up')}).`,
       );
     }
-    const toxic = media.find((m) => toxicGases.includes(m.name.toLowerCase()));
+    const toxic = media.find(isToxicGas);
     return toxic !== undefined && ventLine.kind !== 'to scrubber'
       ? notMet(`${toxic.name} is toxic: the vent line has to lead to a scrubber, not ${ventLine.kind}.`)
       : met;

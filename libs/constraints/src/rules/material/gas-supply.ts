@@ -1,0 +1,24 @@
+import { judgement } from '../../rule.js';
+import { commonPractice, published } from '../../source.js';
+import { judgeMaterials } from './corrosion.js';
+
+export const gasSupplyMaterial = judgement({
+  id: 'material.gas-supply',
+  title: 'Gas supply stands the gas',
+  group: 'material',
+  kind: 'hard',
+  of: { gasSupply: ['wetted'] },
+  conditions: ['media', 'supplyPressurePaGauge'],
+  judge: ({ gasSupply }, { media, supplyPressurePaGauge }) =>
+    gasSupply === null
+      ? undefined
+      : judgeMaterials(gasSupply.name, gasSupply.wetted, {
+          media: media.filter((m) => m.role === 'gas'),
+          ...(supplyPressurePaGauge === undefined ? {} : { pressureMaxPaGauge: supplyPressurePaGauge }),
+        }),
+  met: 'Every wetted material of the gas supply is suitable for the gas at room temperature.',
+  source: [
+    published('corrosion rows, each with its own source'),
+    commonPractice('the supply is as cold as the room'),
+  ],
+});
