@@ -2,6 +2,7 @@
 import { Text, View } from '@react-pdf/renderer';
 import type { EvidenceSheet } from '../views/evidence-sheets.js';
 import type { SpecificationView } from '../views/specification-view.js';
+import { FormulaText } from './formula-text.js';
 import { ink, px, style } from './print-style.js';
 import { printText } from './print-text.js';
 import { fillSheets, linesOf } from './fill-sheets.js';
@@ -22,9 +23,7 @@ const StepRow = ({
   <View style={[style.row, number === 1 ? { borderTopWidth: 0 } : {}]} wrap={false}>
     <Text style={[style.label, { width: columns.number }]}>{String(number)}</Text>
     <View style={{ flexGrow: 1, flexShrink: 1, flexBasis: 0, paddingRight: px(8) }}>
-      <Text style={style.symbol}>
-        {printText(step.formula === '' ? step.symbol : `${step.symbol} = ${step.formula}`)}
-      </Text>
+      <FormulaText formula={step.formula === '' ? step.symbol : `${step.symbol} = ${step.formula}`} />
       {step.note === '' ? null : <Text style={style.small}>{printText(step.note)}</Text>}
     </View>
     <Text style={{ flexGrow: 1, flexShrink: 1, flexBasis: 0, paddingRight: px(8) }}>

@@ -20,7 +20,7 @@ export interface EvidenceSheet {
 }
 
 const inputText = (value: unknown): string => {
-  if (typeof value === 'number') return stepValueText(value, '1');
+  if (typeof value === 'number') return String(Number(value.toPrecision(6))).replace('-', '−');
   if (typeof value === 'string' || typeof value === 'boolean') return String(value);
   if (Array.isArray(value)) return value.map(inputText).join(', ');
   if (value === null || value === undefined) return '–';

@@ -2,6 +2,7 @@ import { type Item, type Offer, parseSlotPath, slots, type System } from '@flang
 import { dateText } from './date-text.js';
 import type { Issue, Row, TitleBlockView } from './issue.js';
 import { areWhole, moneyText } from './money-text.js';
+import { ownCautions } from './own-cautions.js';
 import { summarySentence } from './summary-sentence.js';
 import { titleBlockView } from './title-block-view.js';
 
@@ -129,7 +130,7 @@ export const offerViewOf = ({
     deliveryChain: offer.deliveryChain.map(({ step, days }) => ({ label: step, value: `${String(days)} d` })),
     terms: offer.terms,
     openPoints: offer.openPoints.map(({ question, why }) => ({ question, why })),
-    cautions: offer.cautions,
+    cautions: ownCautions(offer.cautions),
     basis: `Price list ${offer.priceList}, catalogue ${offer.catalogueRevision}, rules ${offer.ruleRevision}`,
     watermark: offer.watermark ?? null,
   };

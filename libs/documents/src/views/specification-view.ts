@@ -18,6 +18,7 @@ import { moneyText } from './money-text.js';
 import { dateText } from './date-text.js';
 import { nozzleTablesOf, type NozzleTable } from './nozzle-tables.js';
 import type { Issue, Row, TitleBlockView } from './issue.js';
+import { ownCautions } from './own-cautions.js';
 import { massRow, setRatingRows, utilityRows } from './rating-rows.js';
 import { summarySentence } from './summary-sentence.js';
 import { titleBlockView } from './title-block-view.js';
@@ -230,7 +231,7 @@ export const specificationViewOf = (input: SpecificationInput): SpecificationVie
     openPoints: assessment.openPoints.map(({ question, why }) => ({ question, why })),
     blocking: countedSentences(assessment.blocking),
     evidence: evidenceSheetsOf(assessment.results),
-    cautions: assessment.cautions,
+    cautions: ownCautions(assessment.cautions),
     revisionsRest: { catalogue: assessment.catalogueRevision, rules: assessment.ruleRevision },
     watermark: offer.watermark ?? null,
   };
