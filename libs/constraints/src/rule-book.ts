@@ -10,6 +10,7 @@ import {
   basketWish,
   probeWish,
 } from './rules/accessories/wanted.js';
+import { gasIntoLiquid } from './rules/advice/gas-into-liquid.js';
 import { highestSpeedAdvice } from './rules/advice/highest-speed.js';
 import { stirringState } from './rules/advice/stirring-state.js';
 import { tighteningAdvice } from './rules/advice/tightening.js';
@@ -48,6 +49,7 @@ import { thermalShock } from './rules/heat/thermal-shock.js';
 import { coverLiftCapacity, vesselLiftCapacity } from './rules/lifting/capacity.js';
 import { handMass } from './rules/lifting/hand-mass.js';
 import { headroom } from './rules/lifting/headroom.js';
+import { internalsClear, floorClear } from './rules/lifting/internals.js';
 import { quickClosureNeedsLift } from './rules/lifting/quick-closure-needs-lift.js';
 import { liftStroke } from './rules/lifting/stroke.js';
 import { tilt } from './rules/lifting/tilt.js';
@@ -75,10 +77,13 @@ import { couplingTemperature } from './rules/stirring/coupling-temperature.js';
 import { couplingTorque } from './rules/stirring/coupling-torque.js';
 import { shaftCriticalSpeed } from './rules/stirring/critical-speed.js';
 import { driveTorque, drivePower } from './rules/stirring/drive-load.js';
+import { lowestSpeed } from './rules/stirring/lowest-speed.js';
 import { shaftLength, stirrerOnShaft, shaftInCoupling } from './rules/stirring/shaft-fits.js';
 import { driveSpeed, couplingSpeed, stirrerSpeed } from './rules/stirring/speed.js';
 import { stirrerFits } from './rules/stirring/stirrer-fits.js';
 import { stirrerInCoil } from './rules/stirring/stirrer-in-coil.js';
+import { solidsSuspended } from './rules/stirring/suspension.js';
+import { thinBatch } from './rules/stirring/thin-batch.js';
 import { stirrerViscosity } from './rules/stirring/viscosity-range.js';
 import { stirrerMaterial } from './rules/stirring/wetted-suits.js';
 import { externalPressure } from './rules/strength/external-pressure.js';
@@ -104,6 +109,7 @@ import { vesselSize } from './rules/volume/vessel-size.js';
 import { bottomOutletWish } from './rules/wish/bottom-outlet.js';
 import { constructionWish } from './rules/wish/construction.js';
 import { familyWish } from './rules/wish/family.js';
+import { impellerWish } from './rules/wish/impeller.js';
 import { materialWish } from './rules/wish/material.js';
 import { viewInside } from './rules/wish/view-inside.js';
 
@@ -140,6 +146,8 @@ export const ruleBook: readonly Rule[] = [
   vesselLiftCapacity,
   handMass,
   headroom,
+  internalsClear,
+  floorClear,
   quickClosureNeedsLift,
   liftStroke,
   tilt,
@@ -150,6 +158,7 @@ export const ruleBook: readonly Rule[] = [
   shaftCriticalSpeed,
   driveTorque,
   drivePower,
+  lowestSpeed,
   shaftLength,
   stirrerOnShaft,
   shaftInCoupling,
@@ -158,6 +167,8 @@ export const ruleBook: readonly Rule[] = [
   stirrerSpeed,
   stirrerFits,
   stirrerInCoil,
+  solidsSuspended,
+  thinBatch,
   stirrerViscosity,
   stirrerMaterial,
   circulatorSpan,
@@ -206,6 +217,7 @@ export const ruleBook: readonly Rule[] = [
   bottomOutletWish,
   constructionWish,
   familyWish,
+  impellerWish,
   materialWish,
   viewInside,
   certificatesWish,
@@ -219,6 +231,7 @@ export const ruleBook: readonly Rule[] = [
   liningPermeation,
   oxygenService,
   toxicGas,
+  gasIntoLiquid,
   highestSpeedAdvice,
   stirringState,
   tighteningAdvice,

@@ -11,6 +11,8 @@ const coverParts = [
   'pressureGauge',
   'temperatureProbe',
   'coil',
+  'condenser',
+  'charging',
   'drive',
 ] as const;
 

@@ -1,4 +1,5 @@
-import { known, missing } from '../../figure.js';
+import { headroom as headroomCalculation } from '@flangewise/engineering';
+import { known, missing, reckon } from '../../figure.js';
 import { comparison } from '../../rule.js';
 import { commonPractice } from '../../source.js';
 
@@ -9,10 +10,26 @@ export const headroom = comparison({
   kind: 'hard',
   unit: 'm',
   utilisation: 'ratio',
-  demandOf: { frame: ['topHeightM'], lift: ['moves', 'strokeM'] },
+  demandOf: { frame: ['heightM', 'topHeightM'], lift: ['moves', 'strokeM'] },
   limitOf: {},
   conditions: ['ceilingHeightM'],
-  demand: ({ frame, lift }) => known(frame.topHeightM + (lift?.moves === 'cover' ? lift.strokeM : 0)),
+  demand: ({ frame, lift }, { ceilingHeightM }, proof) => {
+    // The lift may run to its end, whatever the internals need.
+    const stroke = lift?.moves === 'cover' ? lift.strokeM : 0;
+    const height = reckon(
+      headroomCalculation,
+      {
+        moving: lift?.moves === 'cover' ? 'cover rises' : 'vessel lowers',
+        floorToRimM: frame.heightM,
+        coverStackHeightM: Math.max(0, frame.topHeightM - frame.heightM),
+        internalsLengthM: stroke,
+        clearanceM: 0,
+        ceilingHeightM: ceilingHeightM ?? frame.topHeightM + stroke,
+      },
+      proof,
+    );
+    return height.ok ? known(height.value.heightNeededM) : missing(height.error.message);
+  },
   limit: (_, { ceilingHeightM }) =>
     ceilingHeightM === undefined ? missing('site.ceilingHeight') : known(ceilingHeightM),
   say: ({ demand, limit, parts }) =>

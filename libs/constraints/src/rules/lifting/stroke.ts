@@ -3,7 +3,7 @@ import { comparison } from '../../rule.js';
 import { commonPractice } from '../../source.js';
 
 /** Free space to swing the vessel out below the internals [m]. */
-const clearanceM = 0.03;
+export const clearanceM = 0.03;
 
 export const liftStroke = comparison({
   id: 'lifting.stroke',
