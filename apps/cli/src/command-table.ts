@@ -4,6 +4,7 @@ import { calcCommand } from './commands/calc.js';
 import { checkCommand } from './commands/check.js';
 import { explainCommand } from './commands/explain.js';
 import { narrowCommand } from './commands/narrow.js';
+import { offerCommand } from './commands/offer.js';
 import { schemaCommand } from './commands/schema.js';
 import { solveCommand } from './commands/solve.js';
 
@@ -13,6 +14,7 @@ export const commands: readonly Command[] = [
   checkCommand,
   narrowCommand,
   explainCommand,
+  offerCommand,
   auditCommand,
   calcCommand,
   schemaCommand,

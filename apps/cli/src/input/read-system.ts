@@ -11,6 +11,8 @@ import { mediumNotes } from './medium-notes.js';
 /** A system that fits its schema and the range, with a bench that has its specials. */
 export interface OpenSystem {
   readonly system: System;
+  /** The same as it was typed. */
+  readonly document: unknown;
   readonly range: OpenRange;
   readonly bench: Bench;
   readonly notes: readonly string[];
@@ -19,9 +21,21 @@ export interface OpenSystem {
 export interface ReadSystemOptions {
   /** An inquiry counts as a system without choices. */
   readonly orInquiry?: boolean;
-  /** Overrides what the system says. */
-  readonly priceList?: string | undefined;
+  /** Fields of the offer that were given on the command line; they replace what the system says. */
+  readonly offer?: Readonly<Record<string, string>>;
+  /** Date of the offer where nobody says one. */
+  readonly offerDate?: string;
 }
+
+/** The document with the fields of its offer replaced; the schema judges them as if they had stood there. */
+const withOffer = (document: unknown, { offer, offerDate }: ReadSystemOptions): unknown => {
+  if (offer === undefined || !isSystemDocument(document)) return document;
+  const system = document as { readonly offer?: object };
+  return {
+    ...system,
+    offer: { ...(offerDate === undefined ? {} : { date: offerDate }), ...system.offer, ...offer },
+  };
+};
 
 const parseSystem = async (
   document: unknown,
@@ -65,9 +79,10 @@ export const readSystem = async (
   { operands, options, terminal }: Request,
   reading: ReadSystemOptions = {},
 ): Promise<OrRefusal<OpenSystem>> => {
-  const document = await readJson(operands[0] ?? '-', terminal);
-  if (!document.ok) return document;
-  const system = await parseSystem(document.value, reading);
+  const given = await readJson(operands[0] ?? '-', terminal);
+  if (!given.ok) return given;
+  const document = withOffer(given.value, reading);
+  const system = await parseSystem(document, reading);
   if (!system.ok) return system;
   const { sets, inquiry, offer } = system.value;
   if (setsDiffer(system.value)) {
@@ -78,10 +93,7 @@ export const readSystem = async (
       message: 'a system has one set for each set of its inquiry, in the same order',
     });
   }
-  const wish = {
-    priceList: reading.priceList ?? offer?.priceList,
-    currency: inquiry.commercial.currency,
-  };
+  const wish = { priceList: offer?.priceList, currency: inquiry.commercial.currency };
   const range = await openRange(options, wish, terminal);
   if (!range.ok) return range;
   const bench = await specialBench(system.value, range.value.bench);
@@ -90,6 +102,7 @@ export const readSystem = async (
   if (troubles.length > 0) return refuse(...troubles);
   return succeed({
     system: system.value,
+    document,
     range: range.value,
     bench: bench.value,
     notes: [

@@ -13,6 +13,8 @@ export interface CheckTextInput {
   readonly withEvidence: boolean;
 }
 
+const isPlain = ({ status }: RuleResult): boolean => status === 'met';
+
 /** The set of a result, counted from 1 as people do; empty where there is only one. */
 const setText = ({ set }: RuleResult, several: boolean): string =>
   several && set !== undefined ? String(set + 1) : '';
@@ -22,10 +24,8 @@ const checkRow = (result: RuleResult, several: boolean): readonly string[] => [
   ...(several ? [setText(result, several)] : []),
   usedText(result.utilisation),
   result.title,
-  result.shown ?? '',
+  result.shown ?? (isPlain(result) ? '' : result.slots.join(', ')),
 ];
-
-const isPlain = ({ status }: RuleResult): boolean => status === 'met';
 
 const talking = (results: readonly RuleResult[], several: boolean, columns: number): string =>
   points(

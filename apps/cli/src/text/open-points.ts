@@ -9,7 +9,7 @@ export const openPointsSection = (
   section(
     'Open points',
     points(
-      open.map(({ question, why }) => `${question} ${why}`),
+      open.map(({ question, why }) => `${question}${/[.?]$/.test(question) ? '' : '.'} ${why}`),
       columns,
     ),
   );

@@ -35,7 +35,7 @@ const candidateRow = (candidate: Shown, currency: string | undefined): readonly 
 const resultSentence = ({ result, candidates, count, cheapestProved }: SolveTextInput['answer']): string => {
   switch (result) {
     case 'systems found':
-      return `${counted(candidates.length, 'system')} that fit${candidates.length === 1 ? 's' : ''}, standard ones first, then by price${cheapestProved ? '; the cheapest is proved' : '; the search was stopped, cheaper ones may exist'}${count === null || count === '0' ? '' : `; ${count} combinations of parts in all`}.`;
+      return `${counted(candidates.length, 'system')} ${candidates.length === 1 ? 'fits' : 'fit'}, standard ones first, then by price${cheapestProved ? '; the cheapest is proved' : '; the search was stopped, cheaper ones may exist'}${count === null || count === '0' ? '' : `; ${count} combinations of parts in all`}.`;
     case 'impossible':
       return 'Nothing in the range fits, and no special vessel does: "explain" names the conflict and what would mend it.';
     case 'not proved':

@@ -1,0 +1,64 @@
+import type { Assessment, Offer } from '@flangewise/model';
+import type { OpenSystem } from '../input/read-system.js';
+import type { OutputFile } from './write-folder.js';
+
+export interface OfferFile extends OutputFile {
+  readonly mediaType: string;
+}
+
+export interface OfferInput extends OpenSystem {
+  readonly assessment: Assessment;
+  readonly offer: Offer;
+  readonly blocking: readonly string[];
+}
+
+const jsonFile = (name: string, document: unknown): OfferFile => ({
+  name,
+  mediaType: 'application/json',
+  bytes: new TextEncoder().encode(`${JSON.stringify(document, null, 2)}\n`),
+});
+
+/** Every file that an offer can have, for people and for programs. */
+export const offerFileNames: readonly string[] = [
+  'offer.pdf',
+  'specification.pdf',
+  'bill-of-materials.csv',
+  'bill-of-materials.xlsx',
+  'section.svg',
+  'offer.json',
+  'assessment.json',
+  'system.json',
+];
+
+/** All documents of an offer. */
+export const offerFiles = async (input: OfferInput): Promise<readonly OfferFile[]> => {
+  const { system, document, bench, range, assessment, offer, blocking } = input;
+  const { drawingFactsOf } = await import('@flangewise/constraints');
+  const { billViewOf, offerViewOf, renderOfferDocuments, specificationViewOf } =
+    await import('@flangewise/documents');
+  const { drawingModelOf } = await import('@flangewise/documents/drawings');
+  const { items } = bench.range;
+  const issue = {
+    maker: range.catalogue.maker,
+    ...(offer.date === undefined ? {} : { date: offer.date }),
+  };
+  const documents = await renderOfferDocuments({
+    offer: offerViewOf({ system, items, offer, issue, blocking }),
+    specification: specificationViewOf({
+      system,
+      items,
+      assessment,
+      offer,
+      drawing: drawingModelOf(drawingFactsOf(system, bench.range, assessment)),
+      issue,
+    }),
+    bill: billViewOf(offer, system, items),
+    date: offer.date,
+  });
+  return [
+    ...documents,
+    jsonFile('offer.json', offer),
+    jsonFile('assessment.json', assessment),
+    jsonFile('system.json', document),
+  ];
+};
