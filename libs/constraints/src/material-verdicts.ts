@@ -2,7 +2,7 @@ import { materialGrade } from '@flangewise/engineering';
 import { type MaterialVerdict, statusRank, type System } from '@flangewise/model';
 import type { Conditions } from './conditions.js';
 import type { Range } from './range.js';
-import { judgeMaterials } from './rules/material/corrosion.js';
+import { judgeMaterial } from './rules/material/corrosion.js';
 
 /** Every material that can touch the product: those of the range, and one that was wished for. */
 const wettedMaterials = (system: System, range: Range): readonly string[] => {
@@ -23,9 +23,9 @@ export const materialVerdicts = (
 ): readonly MaterialVerdict[] =>
   wettedMaterials(system, range)
     .flatMap((material): MaterialVerdict[] => {
-      const verdict = judgeMaterials(material, [material], conditions);
+      const verdict = judgeMaterial(material, conditions);
       return verdict === undefined
         ? []
-        : [{ material, status: verdict.status, text: verdict.text ?? `${material}: suitable.` }];
+        : [{ material, status: verdict.status, text: verdict.text ?? 'Suitable.' }];
     })
     .sort((a, b) => statusRank[a.status] - statusRank[b.status]);

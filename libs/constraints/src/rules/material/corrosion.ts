@@ -1,4 +1,4 @@
-import { compatibilityOf } from '@flangewise/engineering';
+import { type Compatibility, compatibilityOf } from '@flangewise/engineering';
 import { setSlots } from '@flangewise/model';
 import type { ConditionMedium, Conditions } from '../../conditions.js';
 import { caution, type Judgement, met, notDecidable, notMet } from '../../figure.js';
@@ -17,58 +17,115 @@ interface Finding {
   readonly missing?: string;
 }
 
-const findingOf = (
+interface At {
+  readonly temperatureK: number;
+  readonly pressureBar: number | undefined;
+}
+
+/** Media of which one has to know whether they hold water. */
+type Moisture = { readonly dry: boolean } | { readonly moist: boolean } | Record<string, never>;
+
+const verdictOn = (
   material: string,
   medium: ConditionMedium,
-  at: { temperatureK: number; pressureBar: number | undefined },
-): Finding => {
-  const outcome = compatibilityOf({
+  { at, moisture }: { at: At; moisture: Moisture },
+) =>
+  compatibilityOf({
     material,
     medium: medium.name,
     temperatureK: at.temperatureK,
     ...(medium.massFraction === undefined ? {} : { massPercent: medium.massFraction * 100 }),
     ...(at.pressureBar === undefined ? {} : { pressureBar: at.pressureBar }),
-    ...(medium.dry === undefined ? {} : { dry: medium.dry }),
+    ...(medium.dry === undefined ? moisture : { dry: medium.dry }),
   });
+
+/** Nobody said whether the medium is dry: where one of both cases is forbidden, that case counts until it is said. */
+const worstByMoisture = (material: string, medium: ConditionMedium, at: At): string | undefined => {
+  if (medium.dry !== undefined) return undefined;
+  const cases = [
+    { moisture: { dry: true }, said: 'moist' },
+    { moisture: { moist: true }, said: 'dry' },
+  ];
+  for (const { moisture, said } of cases) {
+    const outcome = verdictOn(material, medium, { at, moisture });
+    if (outcome.ok && outcome.value.verdict === 'forbidden') {
+      return `${outcome.value.reasons[0]?.text ?? 'forbidden'}; refused until it is said to be ${said}`;
+    }
+  }
+  return undefined;
+};
+
+const findingOf = (material: string, medium: ConditionMedium, at: At): Finding => {
   const pair = `${material} in ${medium.name}`;
+  const outcome = verdictOn(material, medium, { at, moisture: {} });
+  if (outcome.ok && outcome.value.verdict === 'forbidden') {
+    return { verdict: 'forbidden', text: `${pair}: ${reasonOf(outcome.value)}` };
+  }
+  const worst = worstByMoisture(material, medium, at);
+  if (worst !== undefined) return { verdict: 'forbidden', text: `${pair}: ${worst}` };
   if (!outcome.ok) {
+    const isOnFile = outcome.error.code === 'CALC_MISSING_PROPERTY';
     return {
       verdict: 'unknown',
-      text: `${pair}: no tested verdict is on file`,
+      text: `${pair}: ${isOnFile ? outcome.error.message : 'no tested verdict is on file'}`,
       missing: `corrosion of ${pair}`,
     };
   }
-  const { verdict, reasons, basis } = outcome.value;
-  const isFromMemory = basis === 'from memory, unverified';
-  return {
-    verdict: verdict === 'suitable' && isFromMemory ? 'suitable by memory' : verdict,
-    text: `${pair}: ${reasons[0]?.text ?? verdict}${isFromMemory ? ' (from memory, unverified)' : ''}`,
-  };
+  const { verdict, basis } = outcome.value;
+  const byMemory = verdict === 'suitable' && basis === 'from memory, unverified';
+  return { verdict: byMemory ? 'suitable by memory' : verdict, text: `${pair}: ${reasonOf(outcome.value)}` };
 };
+
+const reasonOf = ({ verdict, reasons, basis }: Compatibility): string =>
+  `${reasons[0]?.text ?? verdict}${basis === 'from memory, unverified' ? ' (from memory, unverified)' : ''}`;
 
 const rank = { forbidden: 0, unknown: 1, caution: 2, 'suitable by memory': 3, suitable: 4 } as const;
 
 type CorrosionConditions = Pick<Conditions, 'media' | 'temperatureMaxK' | 'pressureMaxPaGauge'>;
 
+/** Every finding of these materials against every medium of the process, the worst first. */
+const findingsOf = (
+  wetted: readonly string[],
+  { media, temperatureMaxK, pressureMaxPaGauge }: CorrosionConditions,
+): readonly Finding[] => {
+  const at: At = {
+    temperatureK: temperatureMaxK ?? ambientK,
+    pressureBar: pressureMaxPaGauge === undefined ? undefined : pressureMaxPaGauge / 1e5,
+  };
+  return wetted
+    .flatMap((material) => media.filter(isCorrosive).map((medium) => findingOf(material, medium, at)))
+    .sort((a, b) => rank[a.verdict] - rank[b.verdict]);
+};
+
+const judged = (finding: Finding, text: string): Judgement => {
+  const verdicts: Record<Finding['verdict'], Judgement> = {
+    forbidden: notMet(text),
+    unknown: notDecidable(text, finding.missing ?? 'process.media'),
+    caution: caution(text),
+    // A verdict that rests on memory is never better than met with caution.
+    'suitable by memory': caution(text),
+    suitable: met,
+  };
+  return verdicts[finding.verdict];
+};
+
+/** A material by itself, with everything that speaks against it. */
+export const judgeMaterial = (material: string, conditions: CorrosionConditions): Judgement | undefined => {
+  const findings = findingsOf([material], conditions);
+  const [worst] = findings;
+  if (worst === undefined) return undefined;
+  const against = findings.filter((f) => f.verdict !== 'suitable').map((f) => f.text);
+  return judged(worst, `${[...new Set(against)].join('. ')}.`);
+};
+
 /** Wetted materials of a part against every medium of the process: the worst finding decides. */
 export const judgeMaterials = (
   name: string,
   wetted: readonly string[],
-  { media, temperatureMaxK, pressureMaxPaGauge }: CorrosionConditions,
+  conditions: CorrosionConditions,
 ): Judgement | undefined => {
-  const corrosive = media.filter(isCorrosive);
-  if (wetted.length === 0 || corrosive.length === 0) return undefined;
-  const at = {
-    temperatureK: temperatureMaxK ?? ambientK,
-    pressureBar: pressureMaxPaGauge === undefined ? undefined : pressureMaxPaGauge / 1e5,
-  };
-  const findings = wetted.flatMap((material) => corrosive.map((medium) => findingOf(material, medium, at)));
-  const [worst] = [...findings].sort((a, b) => rank[a.verdict] - rank[b.verdict]);
-  if (worst === undefined) return undefined;
-  const text = wetted.length === 1 && wetted[0] === name ? `${worst.text}.` : `${name}: ${worst.text}.`;
-  if (worst.verdict === 'forbidden') return notMet(text);
-  if (worst.verdict === 'unknown') return notDecidable(text, worst.missing ?? 'process.media');
-  return worst.verdict === 'suitable' ? met : caution(text);
+  const [worst] = findingsOf(wetted, conditions);
+  return worst === undefined ? undefined : judged(worst, `${name}: ${worst.text}.`);
 };
 
 export const corrosion = partRule({
