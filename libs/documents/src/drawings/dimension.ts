@@ -41,9 +41,9 @@ const strokeOf = (model: DrawingModel, { station, x, layout }: StandingSet): Dim
     {
       of: 'stroke',
       kind: 'vertical',
-      from: [right + 20 * u, columnTop(station, model.lift).y],
-      to: [right + 24 * u, armHeight(layout) - 12 * u],
-      at: right + 44 * u,
+      from: [right - 20 * u, columnTop(station, model.lift).y],
+      to: [right - 24 * u, armHeight(layout) - 12 * u],
+      at: right - 38 * u,
       text: `stroke ${shown(model.lift.stroke)}`,
     },
   ];
@@ -68,7 +68,7 @@ const overall = (model: DrawingModel, first: StandingSet, { bounds, floor }: Gro
       kind: 'vertical',
       from: [x, top],
       to: [bounds.left, bottom],
-      at: bounds.left - 16 * u,
+      at: bounds.left - 12 * u,
       text: shown(model.frame?.topHeight ?? bottom - top),
     },
   ];

@@ -57,10 +57,10 @@ const gearBox = ({ column: x, floor, layout }: Station, kind: Lift['kind']): Sha
     ];
   return [
     body,
-    seenBox([x + 22 * u, floor - 52 * u], [x + 52 * u, floor - 18 * u]),
+    seenBox([x - 52 * u, floor - 52 * u], [x - 22 * u, floor - 18 * u]),
     stroke(
       'thin',
-      ...[28, 34, 40, 46].map((dx) => polyline([x + dx * u, floor - 52 * u], [x + dx * u, floor - 18 * u])),
+      ...[28, 34, 40, 46].map((dx) => polyline([x - dx * u, floor - 52 * u], [x - dx * u, floor - 18 * u])),
     ),
   ];
 };

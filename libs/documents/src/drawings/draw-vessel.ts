@@ -10,7 +10,11 @@ export const shell = (innerLine: Contour, outerLine: Contour): Contour =>
 
 /** The line at a distance outside the inner surface of cylinder and end, from a height down to the axis. */
 export const wallLine = (layout: SetLayout, at: { top: number; side: number; end: number }): Contour => {
-  const end = endOf(layout.set.vessel.endForm, layout.inner, layout.cylinder);
+  const end = endOf(layout.set.vessel.endForm, {
+    radius: layout.inner,
+    top: layout.cylinder,
+    wall: layout.set.vessel.endWall,
+  });
   return chain(
     polyline([layout.inner + at.side, at.top], [layout.inner + at.side, layout.cylinder]),
     end.line(at.end),

@@ -21,7 +21,9 @@ const drawnVessel = (vessel: ItemOf<'vessel'>): DrawnVessel => {
     rimDiameter: mm(geometry.flangeOuterDiameterM),
     rimHeight: mm(geometry.flangeHeightM),
     body: hatchMaterialOf(vessel.construction === 'lined' ? (vessel.carrier ?? '1.4404') : vessel.material),
-    depth: mm(geometry.cylinderLengthM) + endOf(geometry.endForm, radius, 0).depth,
+    depth:
+      mm(geometry.cylinderLengthM) +
+      endOf(geometry.endForm, { radius, top: 0, wall: mm(geometry.endThicknessM) }).depth,
     jacketGap: orNull(vessel.jacket ?? undefined, (jacket) => mm(jacket.gapM)),
     bottomPort: orNull(vessel.bottomPortM ?? undefined, mm),
   };

@@ -11,6 +11,13 @@ const torispherical = {
   'torispherical DIN 28013': { crown: 0.8, knuckle: 0.154 },
 } as const;
 
+/** Inner radius, where the cylinder stops, wall of the end [mm]. */
+export interface EndPlace {
+  readonly radius: number;
+  readonly top: number;
+  readonly wall: number;
+}
+
 interface End {
   /** Depth of the inner surface below the cylinder [mm]. */
   readonly depth: number;
@@ -18,8 +25,12 @@ interface End {
   readonly line: (offset: number) => Contour;
 }
 
-const torisphericalEnd = (radius: number, top: number, ratios: { crown: number; knuckle: number }): End => {
-  const [crown, knuckle] = [ratios.crown * 2 * radius, ratios.knuckle * 2 * radius];
+const torisphericalEnd = (
+  { radius, top, wall }: EndPlace,
+  ratios: { crown: number; knuckle: number },
+): End => {
+  const outerDiameter = 2 * (radius + wall);
+  const [crown, knuckle] = [ratios.crown * outerDiameter, ratios.knuckle * outerDiameter];
   const reach = radius - knuckle;
   const rise = Math.sqrt((crown - knuckle) ** 2 - reach ** 2);
   const depth = crown - rise;
@@ -38,8 +49,9 @@ const ellipticEnd = (radius: number, top: number, depth: number): End => ({
   line: (offset) => arc({ centre: [0, top], radius: [radius + offset, depth + offset], from: 0, to: 90 }),
 });
 
-/** The end of a vessel of inner radius `radius` whose cylinder stops at `top`. */
-export const endOf = (form: DrawnVessel['endForm'], radius: number, top: number): End => {
+/** The end of a vessel below its cylinder. */
+export const endOf = (form: DrawnVessel['endForm'], place: EndPlace): End => {
+  const { radius, top } = place;
   switch (form) {
     case 'flat':
       return {
@@ -53,6 +65,6 @@ export const endOf = (form: DrawnVessel['endForm'], radius: number, top: number)
       return ellipticEnd(radius, top, radius);
     case 'torispherical DIN 28011':
     case 'torispherical DIN 28013':
-      return torisphericalEnd(radius, top, torispherical[form]);
+      return torisphericalEnd(place, torispherical[form]);
   }
 };

@@ -110,7 +110,8 @@ export const layoutOf = (set: DrawnSet): SetLayout => {
   const detail = between(0.4, (vessel.innerDiameter / 110) ** 0.7, 5);
   const inner = vessel.innerDiameter / 2;
   const outer = inner + vessel.wall;
-  const depth = vessel.cylinderLength + endOf(vessel.endForm, inner, 0).depth;
+  const depth =
+    vessel.cylinderLength + endOf(vessel.endForm, { radius: inner, top: 0, wall: vessel.endWall }).depth;
   const bottom = depth + vessel.endWall;
   const rim = rimOf(set);
   const around = aroundVessel(set, { outer, bottom, detail });
