@@ -45,8 +45,12 @@ export const solveAnswerSchema = z.strictObject({
     .meta({ description: 'Number of complete systems, exact; null when not counted' }),
   cheapestProved: z.boolean(),
   refusals: z.array(refusalSchema),
-  findings: z.array(z.string()).meta({ description: 'What follows from the inquiry alone: hot volume, marking, vapour pressure' }),
-  materials: z.array(materialVerdictSchema).meta({ description: 'Every wetted material of the range against the media' }),
+  findings: z
+    .array(z.string())
+    .meta({ description: 'What follows from the inquiry alone: hot volume, marking, vapour pressure' }),
+  materials: z
+    .array(materialVerdictSchema)
+    .meta({ description: 'Every wetted material of the range against the media' }),
   openPoints: z.array(openPointSchema),
   cautions: z.array(z.string()),
 });
