@@ -1,8 +1,12 @@
+import { fileURLToPath } from 'node:url';
 import { createAuth } from './auth/auth.js';
 import { readConfig, type Config } from './config.js';
 import { openDatabase } from './database/client.js';
 import { createServer } from './http/server.js';
 import { trustedOrigins } from './http/trusted-origins.js';
+import { currentStock } from './workshop/stock.js';
+import { createWorkerPool } from './workshop/worker-pool.js';
+import { createWorkshop } from './workshop/workshop.js';
 
 /** One API process; any number may share a database. Tells its parent, if it has one, on which port it listens. */
 async function serve(config: Config): Promise<void> {
@@ -10,10 +14,14 @@ async function serve(config: Config): Promise<void> {
   const database = openDatabase(config.databaseUrl);
   const trusted = trustedOrigins(origin);
   const auth = createAuth(database, { secret, origin, trustedOrigins: trusted });
-  const server = createServer({ database, auth, trustedOrigins: trusted, logLevel });
+  // Built beside this file; see start/build-api.ts.
+  const pool = createWorkerPool({ file: fileURLToPath(new URL('worker.mjs', import.meta.url)) });
+  const workshop = createWorkshop(currentStock, pool.run);
+  const server = createServer({ database, auth, workshop, trustedOrigins: trusted, logLevel });
 
   const stop = async (): Promise<void> => {
     await server.close();
+    await pool.close();
     await database.$disconnect();
     process.exit(0);
   };

@@ -35,6 +35,7 @@ interface Scratch {
 function describingAdapter({ url, drop }: Scratch): SqlDriverAdapter {
   const pool = new Pool({ connectionString: url });
   // Dropping the database ends connections that are still closing.
+  pool.on('error', () => undefined);
   pool.on('connect', (client) => client.on('error', () => undefined));
   return {
     provider: 'postgres',

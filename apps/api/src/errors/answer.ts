@@ -13,21 +13,29 @@ export interface ErrorAnswer {
     readonly path?: string;
     /** Of an input: which field, and what is wrong with it. */
     readonly fields?: readonly FieldProblem[];
+    /** What the page needs to go on: of SYSTEM_CHANGED_BY_OTHER who saved, when, and what stands there now. */
+    readonly details?: Readonly<Record<string, unknown>>;
   };
 }
 
 export interface FieldProblem {
   /** For instance `document.vessel.volume`; empty for the whole. */
   readonly field: string;
+  /** What stands there, shortened. */
+  readonly given?: string;
+  /** What is wrong with it and what is allowed. */
   readonly problem: string;
 }
 
-export function answerWith(code: ApiErrorCode, message: string): ErrorAnswer {
+/** What an answer carries beyond its text. */
+export type Enclosure = Pick<ErrorAnswer['data'], 'fields' | 'details'>;
+
+export function answerWith(code: ApiErrorCode, message: string, enclosed: Enclosure = {}): ErrorAnswer {
   const { status, transport } = apiErrors[code];
   return {
     message,
     code: TRPC_ERROR_CODES_BY_KEY[transport],
-    data: { code: transport, httpStatus: status, reason: code },
+    data: { code: transport, httpStatus: status, reason: code, ...enclosed },
   };
 }
 

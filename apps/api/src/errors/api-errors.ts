@@ -46,6 +46,71 @@ export const apiErrors = {
     transport: 'CONFLICT',
     text: 'Somebody else changed this {what} meanwhile: you saw version {given}, it is now version {current}. Load it again; your input is kept.',
   },
+  SYSTEM_CHANGED_BY_OTHER: {
+    status: 409,
+    transport: 'CONFLICT',
+    text: 'Meanwhile {by} saved this system, at {at}: you saw version {given}, it is now version {version}. Compare both and save again; your input is kept.',
+  },
+  INQUIRY_TAKEN_UP: {
+    status: 409,
+    transport: 'CONFLICT',
+    text: 'Inquiry {number} has been taken up by {owner}; only applications engineers change it now. Write to {owner}.',
+  },
+  CHOICES_NOT_IN_CATALOGUE: {
+    status: 422,
+    transport: 'UNPROCESSABLE_CONTENT',
+    text: 'The system names items that catalogue {catalogue} does not have there: {problems}',
+  },
+  SPECIAL_NOT_POSSIBLE: {
+    status: 422,
+    transport: 'UNPROCESSABLE_CONTENT',
+    text: 'A special vessel of this system cannot be computed: {problem}',
+  },
+  RELEASE_IN_DOCUMENT: {
+    status: 422,
+    transport: 'UNPROCESSABLE_CONTENT',
+    text: 'A document releases nothing: {field} is {given}; allowed is nothing. An approver releases the offer.',
+  },
+  OFFER_NOT_POSSIBLE: {
+    status: 422,
+    transport: 'UNPROCESSABLE_CONTENT',
+    text: 'No offer can be made of this system: {problem}',
+  },
+  OFFER_BLOCKED: {
+    status: 409,
+    transport: 'CONFLICT',
+    text: 'Offer {number} cannot be sent yet: {problems}',
+  },
+  OFFER_ALREADY_SENT: {
+    status: 409,
+    transport: 'CONFLICT',
+    text: 'Offer {number} was sent and stands as it was sent. Revise it to change anything.',
+  },
+  OFFER_OUTDATED: {
+    status: 409,
+    transport: 'CONFLICT',
+    text: 'Offer {number} was made by catalogue {given}; {current} is in force now. Revise it, so that items and prices are those of today.',
+  },
+  NOTHING_TO_RELEASE: {
+    status: 409,
+    transport: 'CONFLICT',
+    text: 'No {what} of offer {number} waits for a release.',
+  },
+  CALCULATION_NOT_POSSIBLE: {
+    status: 422,
+    transport: 'UNPROCESSABLE_CONTENT',
+    text: 'The calculation has no result: {problem}',
+  },
+  TOO_BUSY: {
+    status: 503,
+    transport: 'SERVICE_UNAVAILABLE',
+    text: 'Too many computations wait already ({waiting}). Try again in a minute; nothing was changed.',
+  },
+  TOOK_TOO_LONG: {
+    status: 504,
+    transport: 'GATEWAY_TIMEOUT',
+    text: 'The computation was stopped after {seconds} s; nothing was changed. State more of the inquiry, or choose some slots, and try again.',
+  },
   INPUT_NOT_VALID: {
     status: 400,
     transport: 'BAD_REQUEST',

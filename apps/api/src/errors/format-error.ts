@@ -1,14 +1,35 @@
 import type { TRPCError } from '@trpc/server';
-import { ZodError } from 'zod';
+import { z, ZodError } from 'zod';
 import { answerWith, errorAnswer, type ErrorAnswer, type FieldProblem } from './answer.js';
+import { apiErrorText } from './api-errors.js';
 import { Refusal } from './refusal.js';
 
+/** What a document of the trade says of a field that it cannot use; see `routers/as-typed.ts`. */
+const troubleParams = z.object({ path: z.string(), given: z.string() });
+
 function fieldProblems(error: ZodError): readonly FieldProblem[] {
-  return error.issues.map((issue) => ({ field: issue.path.join('.'), problem: issue.message }));
+  return error.issues.map((issue) => {
+    const params: unknown = issue.code === 'custom' ? issue.params : undefined;
+    const trouble = troubleParams.safeParse(params);
+    const path = issue.path.map(String);
+    if (!trouble.success) return { field: path.join('.'), problem: issue.message };
+    const { path: inside, given } = trouble.data;
+    return {
+      field: [...path, inside].filter((part) => part !== '').join('.'),
+      given,
+      problem: issue.message,
+    };
+  });
 }
 
+const problemText = ({ field, given, problem }: FieldProblem): string =>
+  `${field === '' ? '' : `${field}: `}${given === undefined ? '' : `${given} given; `}${problem}`;
+
 function describe(error: TRPCError, path: string, request: string): ErrorAnswer {
-  if (error.cause instanceof Refusal) return answerWith(error.cause.code, error.cause.message);
+  if (error.cause instanceof Refusal) {
+    const { code, message, enclosed } = error.cause;
+    return answerWith(code, message, enclosed);
+  }
   if (error.code === 'PARSE_ERROR') return errorAnswer('BODY_NOT_JSON', {});
   if (error.code === 'NOT_FOUND') return errorAnswer('ROUTE_UNKNOWN', { given: path });
   if (error.code === 'METHOD_NOT_SUPPORTED') return errorAnswer('METHOD_NOT_ALLOWED', {});
@@ -16,9 +37,8 @@ function describe(error: TRPCError, path: string, request: string): ErrorAnswer 
     return errorAnswer('CONTENT_TYPE_NOT_ALLOWED', { given: 'another one' });
   if (error.code === 'BAD_REQUEST' && error.cause instanceof ZodError) {
     const fields = fieldProblems(error.cause);
-    const problems = fields.map(({ field, problem }) => (field === '' ? problem : `${field}: ${problem}`));
-    const answer = errorAnswer('INPUT_NOT_VALID', { problems: problems.join('; ') });
-    return { ...answer, data: { ...answer.data, fields } };
+    const problems = fields.map(problemText).join('; ');
+    return answerWith('INPUT_NOT_VALID', apiErrorText('INPUT_NOT_VALID', { problems }), { fields });
   }
   return errorAnswer('FAULT', { request });
 }

@@ -12,13 +12,16 @@ import { apiErrors, apiErrorText } from '../errors/api-errors.js';
 import { Refusal } from '../errors/refusal.js';
 import { appRouter } from '../routers/router.js';
 import { findPerson } from '../trpc/context.js';
+import type { Workshop } from '../workshop/workshop.js';
 import { forwardToAuth } from './auth-route.js';
 import { headersOf } from './headers.js';
 import { readJsonText } from './json-body.js';
+import { sendOfferDocument } from './offer-documents-route.js';
 
 export interface ServerParts {
   readonly database: Database;
   readonly auth: Auth;
+  readonly workshop: Workshop;
   /** Origins from which a browser may change something. */
   readonly trustedOrigins: readonly string[];
   readonly logLevel: string;
@@ -27,6 +30,7 @@ export interface ServerParts {
 /** What the server itself refuses, before a procedure sees it. */
 function refusalOf(error: FastifyError | Refusal, request: FastifyRequest): Refusal {
   if (error instanceof Refusal) return error;
+  if (error.cause instanceof Refusal) return error.cause;
   if (error.code === 'FST_ERR_CTP_INVALID_MEDIA_TYPE') {
     const given = request.headers['content-type'] ?? 'missing';
     return new Refusal('CONTENT_TYPE_NOT_ALLOWED', apiErrorText('CONTENT_TYPE_NOT_ALLOWED', { given }));
@@ -35,8 +39,9 @@ function refusalOf(error: FastifyError | Refusal, request: FastifyRequest): Refu
   return new Refusal('FAULT', apiErrorText('FAULT', { request: request.id }));
 }
 
-/** The API: sign-in below /api/auth, procedures below /api/trpc. */
-export function createServer({ database, auth, trustedOrigins, logLevel }: ServerParts): FastifyInstance {
+/** The API: sign-in below /api/auth, procedures below /api/trpc, documents of offers below /api/offers. */
+export function createServer(parts: ServerParts): FastifyInstance {
+  const { database, auth, workshop, trustedOrigins, logLevel } = parts;
   const server = fastify({
     logger: { level: logLevel, redact: ['req.headers.cookie', 'req.headers.authorization'] },
     // A batch names all its procedures in the path.
@@ -46,8 +51,8 @@ export function createServer({ database, auth, trustedOrigins, logLevel }: Serve
   server.addContentTypeParser('application/json', readJsonText);
 
   server.setErrorHandler<FastifyError | Refusal>((error, request, reply) => {
-    const { code, message } = refusalOf(error, request);
-    return reply.status(apiErrors[code].status).send({ error: answerWith(code, message) });
+    const { code, message, enclosed } = refusalOf(error, request);
+    return reply.status(apiErrors[code].status).send({ error: answerWith(code, message, enclosed) });
   });
   server.setNotFoundHandler((request, reply) =>
     reply.status(404).send({ error: errorAnswer('ROUTE_UNKNOWN', { given: request.url }) }),
@@ -77,6 +82,7 @@ export function createServer({ database, auth, trustedOrigins, logLevel }: Serve
         path: req.params.path,
         createContext: async () => ({
           database,
+          workshop,
           person: await findPerson(auth, headersOf(req)),
           request: req.id,
         }),
@@ -84,6 +90,10 @@ export function createServer({ database, auth, trustedOrigins, logLevel }: Serve
           if (error.code === 'INTERNAL_SERVER_ERROR') req.log.error(error.cause ?? error);
         },
       }),
+  });
+  server.get('/api/offers/:id/documents/:name', async (request, reply) => {
+    const person = await findPerson(auth, headersOf(request));
+    return sendOfferDocument({ database, person }, request, reply);
   });
   return server;
 }

@@ -1,4 +1,4 @@
-import { renameSync } from 'node:fs';
+import { renameSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { fail, succeed, type Outcome } from '@flangewise/model';
 import { build, stop } from 'esbuild';
@@ -10,15 +10,19 @@ const apiFolder = join(checkout, 'apps', 'api');
 /**
  * Bundles the API with the libraries of this repository, which are TypeScript, and leaves every other package to be imported.
  *
- * @returns the file to run
+ * @returns the file to run; `worker.mjs`, which its threads run, lies beside it
  */
 export async function buildApi(): Promise<Outcome<string, StartProblem>> {
-  const file = join(apiFolder, 'dist', 'main.mjs');
-  const draft = `${file}.${process.pid}`;
+  const folder = join(apiFolder, 'dist');
+  const draft = join(folder, `draft-${process.pid}`);
   try {
     await build({
-      entryPoints: [join(apiFolder, 'src', 'main.ts')],
-      outfile: draft,
+      entryPoints: {
+        worker: join(apiFolder, 'src', 'workshop', 'worker.ts'),
+        main: join(apiFolder, 'src', 'main.ts'),
+      },
+      outdir: draft,
+      outExtension: { '.js': '.mjs' },
       bundle: true,
       platform: 'node',
       format: 'esm',
@@ -39,8 +43,8 @@ export async function buildApi(): Promise<Outcome<string, StartProblem>> {
       ],
     });
     // Renamed in one step: another starter never runs half a file.
-    renameSync(draft, file);
-    return succeed(file);
+    for (const file of ['worker.mjs', 'main.mjs']) renameSync(join(draft, file), join(folder, file));
+    return succeed(join(folder, 'main.mjs'));
   } catch (error) {
     return fail(
       problem('BUILD_FAILED', {
@@ -49,6 +53,7 @@ export async function buildApi(): Promise<Outcome<string, StartProblem>> {
       }),
     );
   } finally {
+    rmSync(draft, { recursive: true, force: true });
     await stop();
   }
 }

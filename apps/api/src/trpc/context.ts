@@ -2,6 +2,7 @@ import { z } from 'zod';
 import type { Auth } from '../auth/auth.js';
 import { Role } from '../auth/roles.js';
 import type { Database } from '../database/client.js';
+import type { Workshop } from '../workshop/workshop.js';
 
 const personSchema = z.object({
   id: z.string(),
@@ -20,10 +21,19 @@ export type Person = z.infer<typeof personSchema>;
 /** What every procedure is given. */
 export interface Context {
   readonly database: Database;
+  /** The catalogue in force and what is computed over it. */
+  readonly workshop: Workshop;
   /** Undefined when nobody is signed in. */
   readonly person: Person | undefined;
   /** Number under which the log has this request. */
   readonly request: string;
+}
+
+/** What a service is given: the procedure has seen to it that somebody is signed in and may ask. */
+export interface Desk {
+  readonly database: Database;
+  readonly workshop: Workshop;
+  readonly person: Person;
 }
 
 export async function findPerson(auth: Auth, headers: Headers): Promise<Person | undefined> {

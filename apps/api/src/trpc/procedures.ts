@@ -1,5 +1,5 @@
 import { initTRPC } from '@trpc/server';
-import { makerRoles, Role, roleTitles } from '../auth/roles.js';
+import { Role, roleTitles } from '../auth/roles.js';
 import { formatError } from '../errors/format-error.js';
 import { refuse } from '../errors/refusal.js';
 import type { Context } from './context.js';
@@ -32,17 +32,17 @@ function procedureFor(...allowed: readonly Role[]) {
   });
 }
 
-/** The maker's own people, whatever they do. */
-export const makerProcedure = procedureFor(...makerRoles);
+/** Whoever has to do with inquiries, systems and offers: all but the catalogue keeper. Services show a customer his own. */
+export const jobRoles: readonly Role[] = [
+  Role.applications_engineer,
+  Role.sales_support,
+  Role.approver,
+  Role.customer,
+];
+export const jobProcedure = procedureFor(...jobRoles);
+/** Enters inquiries: the engineer for anybody, a customer for himself. */
+export const inquirerProcedure = procedureFor(Role.applications_engineer, Role.customer);
 export const engineerProcedure = procedureFor(Role.applications_engineer);
 /** Issues and prices offers again: sales support, and the engineer whose offers they are. */
 export const salesProcedure = procedureFor(Role.sales_support, Role.applications_engineer);
 export const approverProcedure = procedureFor(Role.approver);
-export const keeperProcedure = procedureFor(Role.catalogue_keeper);
-
-/** A customer, who sees the data of `ctx.clientId` and no other. */
-export const customerProcedure = procedureFor(Role.customer).use(({ ctx, next }) => {
-  const { clientId } = ctx.person;
-  if (clientId === null) throw new Error('the database admits no customer without a client');
-  return next({ ctx: { clientId } });
-});

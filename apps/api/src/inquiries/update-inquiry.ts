@@ -1,0 +1,53 @@
+import type { InquiryInput } from '@flangewise/model';
+import { Role } from '../auth/roles.js';
+import { visibleInquiries } from '../auth/visible.js';
+import { lockRow } from '../database/lock-row.js';
+import { storable } from '../database/storable.js';
+import { refuse } from '../errors/refusal.js';
+import { printedNumber } from '../letters.js';
+import type { Desk } from '../trpc/context.js';
+import { clientOfInquiry } from './client-of-inquiry.js';
+
+export interface InquiryUpdate {
+  readonly id: string;
+  readonly document: InquiryInput;
+  /** The version that was seen; without it the last word wins. */
+  readonly version?: number | undefined;
+}
+
+/**
+ * Saves an inquiry. An engineer who does takes it up if nobody has; a customer may until then. Systems keep the inquiry that
+ * they were made for, so nothing that was answered changes.
+ */
+export async function updateInquiry(
+  { database, person }: Desk,
+  { id, document, version: given }: InquiryUpdate,
+) {
+  return database.$transaction(async (step) => {
+    await lockRow(step, 'Inquiry', id);
+    const row = await step.inquiry.findFirst({
+      where: { id, ...visibleInquiries(person) },
+      include: { owner: { select: { name: true } } },
+    });
+    if (row === null) throw refuse('NOT_FOUND', { what: 'inquiry', field: 'id', given: id });
+    const { number, owner } = row;
+    if (given !== undefined && given !== row.version)
+      throw refuse('CHANGED_MEANWHILE', { what: 'inquiry', given, current: row.version });
+    const isEngineer = person.role === Role.applications_engineer;
+    if (!isEngineer && owner !== null)
+      throw refuse('INQUIRY_TAKEN_UP', { number: printedNumber(number), owner: owner.name });
+    const clientId = await clientOfInquiry(step, { document, person });
+    const { version } = await step.inquiry.update({
+      where: { id },
+      data: {
+        title: document.title,
+        clientId,
+        document: storable(document),
+        authorId: person.id,
+        version: { increment: 1 },
+        ...(isEngineer && row.ownerId === null ? { ownerId: person.id } : {}),
+      },
+    });
+    return { id, number: printedNumber(number), version };
+  });
+}

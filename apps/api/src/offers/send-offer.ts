@@ -1,0 +1,37 @@
+import type { Offer } from '@flangewise/model';
+import { storable } from '../database/storable.js';
+import { refuse } from '../errors/refusal.js';
+import { InquiryState, OfferState } from '../generated/enums.js';
+import type { Desk } from '../trpc/context.js';
+import { standing } from './blocking.js';
+import { numberOf, unsentRevision } from './unsent-revision.js';
+import { stateText } from './write-revision.js';
+
+/** Sends the newest revision: from now on the client sees it and nothing of it changes. The one sent before is replaced. */
+export async function sendOffer({ database, person }: Desk, id: string) {
+  return database.$transaction(async (step) => {
+    const revision = await unsentRevision(step, person, id);
+    const left = standing(
+      revision.blocking,
+      revision.releases.map(({ what }) => what),
+    );
+    const number = numberOf(revision);
+    if (left.length > 0)
+      throw refuse('OFFER_BLOCKED', { number, problems: left.join(' ') }, { details: { blocking: left } });
+    await step.offerRevision.updateMany({
+      where: { offerId: id, state: OfferState.sent },
+      data: { state: OfferState.replaced },
+    });
+    const sentAt = new Date();
+    const document: Offer = { ...(revision.document as unknown as Offer), state: stateText(OfferState.sent) };
+    await step.offerRevision.update({
+      where: { id: revision.id },
+      data: { state: OfferState.sent, sentAt, document: storable(document) },
+    });
+    await step.inquiry.updateMany({
+      where: { id: revision.offer.system.inquiryId, state: InquiryState.open },
+      data: { state: InquiryState.offered },
+    });
+    return { number, revision: revision.letter, sentAt: sentAt.toISOString() };
+  });
+}

@@ -1,0 +1,11 @@
+import { openPointSchema } from '@flangewise/model';
+import { z } from 'zod';
+
+/** Anything: what is wrong with it is the answer. */
+export const checkInquiryInput = z.object({ document: z.unknown() });
+
+export const checkInquiryOutput = z.object({
+  /** Fields that cannot be used: where, what stands there, what is allowed. */
+  troubles: z.array(z.object({ path: z.string(), given: z.string(), message: z.string() })),
+  openPoints: z.array(openPointSchema),
+});

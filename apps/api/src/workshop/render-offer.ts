@@ -1,0 +1,62 @@
+import { benchOf, drawingFactsOf, type Bench } from '@flangewise/constraints';
+import {
+  billViewOf,
+  type Issue,
+  type OfferView,
+  offerViewOf,
+  renderOffer as renderLetter,
+  renderOfferDocuments,
+  specificationViewOf,
+} from '@flangewise/documents';
+import { drawingModelOf } from '@flangewise/documents/drawings';
+import type { Assessment, Offer, SystemInput } from '@flangewise/model';
+import { Audience } from '../generated/enums.js';
+import { readSystem } from './read-system.js';
+
+export interface RenderQuestion {
+  readonly system: SystemInput;
+  readonly offer: Offer;
+  /** With evidence, and with what blocks the offer. */
+  readonly assessment: Assessment;
+  readonly issue: Issue;
+}
+
+/** A document of an offer. What holds item prices is for the maker; the client's copy of the same name goes without. */
+export interface RenderedFile {
+  readonly name: string;
+  readonly audience: Audience;
+  readonly mediaType: string;
+  readonly content: Uint8Array;
+}
+
+/** The letter as the client reads it: its sums, and no price of an item. */
+export const withoutItemPrices = (view: OfferView): OfferView => ({
+  ...view,
+  positions: view.positions.map((position) => ({ ...position, unitPrice: '', total: '' })),
+});
+
+/** All documents of an offer, for the maker and for the client; the letters differ and the rest is the same. */
+export async function renderOffer(question: RenderQuestion, bench: Bench): Promise<readonly RenderedFile[]> {
+  const { offer, assessment, issue } = question;
+  const { date } = offer;
+  const system = readSystem(question.system);
+  const { range } = benchOf(system, bench);
+  const { items } = range;
+  const drawing = drawingModelOf(drawingFactsOf(system, range, assessment));
+  const letter = offerViewOf({ system, items, offer, issue, blocking: assessment.blocking });
+  const files = await renderOfferDocuments({
+    offer: letter,
+    specification: specificationViewOf({ system, items, assessment, offer, drawing, issue }),
+    bill: billViewOf(offer, system, items),
+    date,
+  });
+  const clientLetter = await renderLetter(withoutItemPrices(letter), date);
+  return files.flatMap(({ name, mediaType, bytes }) => {
+    const file = { name, mediaType };
+    const clientCopy = name === 'offer.pdf' ? clientLetter : bytes;
+    return [
+      { ...file, audience: Audience.maker, content: bytes },
+      { ...file, audience: Audience.client, content: clientCopy },
+    ];
+  });
+}
