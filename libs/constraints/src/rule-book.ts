@@ -10,10 +10,13 @@ import {
   basketWish,
   probeWish,
 } from './rules/accessories/wanted.js';
+import { adiabaticRiseAdvice } from './rules/advice/adiabatic-rise.js';
 import { gasIntoLiquid } from './rules/advice/gas-into-liquid.js';
+import { heatUpAdvice } from './rules/advice/heat-up.js';
 import { highestSpeedAdvice } from './rules/advice/highest-speed.js';
 import { stirringState } from './rules/advice/stirring-state.js';
 import { tighteningAdvice } from './rules/advice/tightening.js';
+import { uptakeLimitAdvice } from './rules/advice/uptake-limit.js';
 import { coilHazards } from './rules/caution/coil.js';
 import { explosiveMixture } from './rules/caution/explosive-mixture.js';
 import { fluidGroupOfVapour } from './rules/caution/glass-acid.js';
@@ -41,6 +44,7 @@ import { coldSource } from './rules/heat/cold-source.js';
 import { coolingNeeded } from './rules/heat/cooling.js';
 import { fluidSpan } from './rules/heat/fluid-span.js';
 import { heatSource } from './rules/heat/heat-source.js';
+import { heatUpInTime } from './rules/heat/heat-up.js';
 import { heaterFits } from './rules/heat/heater-fits.js';
 import { heaterTemperature } from './rules/heat/heater-temperature.js';
 import { pumpPressure } from './rules/heat/pump-pressure.js';
@@ -177,6 +181,7 @@ export const ruleBook: readonly Rule[] = [
   coolingNeeded,
   fluidSpan,
   heatSource,
+  heatUpInTime,
   heaterFits,
   heaterTemperature,
   pumpPressure,
@@ -231,8 +236,11 @@ export const ruleBook: readonly Rule[] = [
   liningPermeation,
   oxygenService,
   toxicGas,
+  adiabaticRiseAdvice,
   gasIntoLiquid,
+  heatUpAdvice,
   highestSpeedAdvice,
   stirringState,
   tighteningAdvice,
+  uptakeLimitAdvice,
 ];

@@ -1,23 +1,8 @@
 import { known, missing, notApplicable, unverified } from '../../figure.js';
 import { comparison } from '../../rule.js';
-import { commonPractice, fromMemory } from '../../source.js';
-
-/** Unfavourable ends of overall coefficients [W/(m²·K)]: coil in a stirred light liquid on water, oil jacket. */
-const coilCoefficient = 400;
-const jacketCoefficient = 150;
-/** Mean temperature of cooling water in the coil, and of a jacket held colder than the batch. */
-const waterK = 293.15;
-const coldestJacketBelowBatchK = 60;
-
-/** Cooling power of a circulator at a fluid temperature, the lower neighbour of its table: the safe side. */
-const powerAt = (
-  table: readonly { readonly temperatureK: number; readonly powerW: number }[],
-  temperatureK: number,
-): number =>
-  [...table]
-    .sort((a, b) => a.temperatureK - b.temperatureK)
-    .filter((p) => p.temperatureK <= temperatureK)
-    .at(-1)?.powerW ?? 0;
+import { commonPractice, published } from '../../source.js';
+import { coilSource } from './lower-coefficients.js';
+import { coolerConditions, coolerReads, removableW } from './removable.js';
 
 export const heatRemoval = comparison({
   id: 'heat.removal',
@@ -27,41 +12,31 @@ export const heatRemoval = comparison({
   unit: 'W',
   utilisation: 'ratio',
   demandOf: {},
-  limitOf: {
-    coil: ['areaM2'],
-    vessel: ['jacket'],
-    circulator: ['coolingPowerW', 'minTemperatureK'],
-  },
-  conditions: ['peakHeatW', 'exothermic', 'temperatureUsualK', 'temperatureMaxK'],
+  limitOf: coolerReads,
+  conditions: ['peakHeatW', 'exothermic', ...coolerConditions],
   demand: (_, { peakHeatW, exothermic }) =>
     peakHeatW !== undefined
       ? known(peakHeatW)
       : exothermic === true
         ? missing('process.peakUptake')
         : notApplicable,
-  limit: ({ coil, vessel, circulator }, { temperatureUsualK, temperatureMaxK }) => {
-    const batchK = temperatureUsualK ?? temperatureMaxK;
-    if (batchK === undefined) return missing('process.temperature.highest');
-    const byCoil = coil === null ? 0 : coilCoefficient * coil.areaM2 * Math.max(0, batchK - waterK);
-    const jacketK =
-      circulator === null ? batchK : Math.max(circulator.minTemperatureK, batchK - coldestJacketBelowBatchK);
-    const byJacket =
-      vessel.jacket === null || circulator === null
-        ? 0
-        : Math.min(
-            jacketCoefficient * vessel.jacket.areaM2 * (batchK - jacketK),
-            powerAt(circulator.coolingPowerW, jacketK),
-          );
-    return byCoil + byJacket === 0
-      ? notApplicable
+  limit: (parts, conditions, proof) => {
+    // Nothing to set it against: said by the demand.
+    if (conditions.peakHeatW === undefined) return missing();
+    if (parts.coil === null && (parts.vessel.jacket === null || parts.circulator === null))
+      return notApplicable;
+    const removed = removableW(parts, conditions, proof);
+    return removed === undefined
+      ? missing('process.temperature.highest')
       : unverified(
-          byCoil + byJacket,
+          removed,
           'The lower end of usual overall coefficients was taken; a measured value should replace it.',
         );
   },
   say: ({ demand, limit }) => `At its peak the reaction gives ${demand}; coil and jacket take away ${limit}.`,
   source: [
-    fromMemory('overall coefficients: coil 400, oil jacket 150 W/(m²·K), lower ends'),
-    commonPractice('unfavourable end of U decides'),
+    published('perry-7 table 11-7'),
+    coilSource,
+    commonPractice('unfavourable end of U decides; tap water 20 °C at 1 m/s; jacket at most 60 K colder'),
   ],
 });

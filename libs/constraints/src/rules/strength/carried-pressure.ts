@@ -1,6 +1,7 @@
 import { pressureWallOf } from '@flangewise/catalogue';
 import { type DesignStress, designStressAt, glassVessel, vesselRating } from '@flangewise/engineering';
 import type { ItemOf } from '@flangewise/model';
+import { proveStep } from '../own-step.js';
 import { type Figure, known, missing, type Proof, reckon, unverified } from '../../figure.js';
 
 /** What of a vessel decides on the pressure that its wall carries. */
@@ -31,21 +32,18 @@ const proveStress = (
   proof: Proof | undefined,
 ): void => {
   const { material, temperatureK, stress } = of;
-  proof?.({
+  proveStep(proof, {
     calculation: 'materials.designStress',
     title: 'Design stress of the wall',
     inputs: { material, temperatureK },
-    outputs: { stressPa: stress.stressPa },
-    steps: [
-      {
-        symbol: 'f',
-        formula: stress.rule,
-        substituted: `${material} at ${temperatureK.toFixed(2)} K`,
-        value: stress.stressPa,
-        unit: 'Pa',
-        note: `${stress.source} (${stress.basis})`,
-      },
-    ],
+    step: {
+      symbol: 'f',
+      formula: stress.rule,
+      substituted: `${material} at ${temperatureK.toFixed(2)} K`,
+      value: stress.stressPa,
+      unit: 'Pa',
+      note: `${stress.source} (${stress.basis})`,
+    },
     source: [{ citation: stress.source, basis: stress.basis }],
     range: 'up to the last row of the strength table of the material',
   });
