@@ -10,8 +10,10 @@ interface TitleBlockInput {
   readonly blocking: readonly string[];
 }
 
-const counted = (count: number): string =>
-  count === 1 ? '1 point is open' : `${String(count)} points are open`;
+const counted = (count: number): string => {
+  if (count === 0) return '';
+  return count === 1 ? '1 point is open' : `${String(count)} points are open`;
+};
 
 export const titleBlockView = ({ system, offer, issue, blocking }: TitleBlockInput): TitleBlockView => ({
   owner: issue.maker,
