@@ -62,3 +62,21 @@ export const fillSystem = (
   });
   return { ...base, frame, sets };
 };
+
+/** The same system with every slot filled as a solution says. */
+export const filledWith = (
+  system: System,
+  { variables, solution }: { readonly variables: readonly SlotVariable[]; readonly solution: Int32Array },
+): System => {
+  const chosen = (set: number | undefined) =>
+    Object.fromEntries(
+      variables.flatMap((variable, index): [SlotName, string | null][] =>
+        variable.set === set ? [[variable.slot, chosenId(optionAt(variable, solution[index] ?? 0))]] : [],
+      ),
+    );
+  return {
+    ...system,
+    frame: chosen(undefined),
+    sets: system.sets.map((set, index) => ({ ...set, choices: chosen(index) })),
+  };
+};

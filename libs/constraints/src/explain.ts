@@ -1,16 +1,20 @@
-import type { Change, ExplainAnswer, Item, Statement, System } from '@flangewise/model';
+import type { Change, ExplainAnswer, Item, RuleResult, Statement, System } from '@flangewise/model';
 import { slotPath } from '@flangewise/model';
-import { assessRule } from './assess-rule.js';
+import { assess } from './assess.js';
 import { type Bench, compileFor } from './bench.js';
 import { cheapest, type Filled, isPossible } from './cheapest.js';
-import { choiceAt, optionAt } from './choices.js';
-import { chosenIn } from './chosen.js';
-import { conditionsOf } from './conditions-of.js';
+import { choiceAt, engineChoices, filledWith, optionAt } from './choices.js';
 import { furthest } from './furthest.js';
 import { minimalConflict } from './minimal-conflict.js';
 import { ruleRevision } from './rule-revision.js';
 import { ruleIdOf } from './tabulate.js';
-import { type ChoiceStatement, inquiryStatements, shownLimit, type SystemStatement } from './statements.js';
+import {
+  type ChoiceStatement,
+  inquiryStatements,
+  reachOf,
+  shownLimit,
+  type SystemStatement,
+} from './statements.js';
 import type { SlotVariable } from './variable.js';
 
 const withoutChoice = (system: System, variable: SlotVariable): System => {
@@ -23,12 +27,6 @@ const withoutChoice = (system: System, variable: SlotVariable): System => {
     ),
   };
 };
-
-const withoutChoices = (system: System): System => ({
-  ...system,
-  frame: {},
-  sets: system.sets.map((set) => ({ ...set, choices: {} })),
-});
 
 const choiceStatements = (system: System, bench: Bench): readonly ChoiceStatement[] =>
   compileFor(system, bench).variables.flatMap((variable) => {
@@ -49,6 +47,12 @@ const choiceStatements = (system: System, bench: Bench): readonly ChoiceStatemen
 const allBut = (system: System, all: readonly SystemStatement[], kept: readonly SystemStatement[]): System =>
   all.filter((s) => !kept.includes(s)).reduce((reduced, s) => s.without(reduced), system);
 
+interface RuleText {
+  readonly id: string;
+  readonly title: string;
+  readonly text: string;
+}
+
 /** What somebody said and chose, with its statements and a way to ask whether some of them hold together. */
 interface Question {
   readonly system: System;
@@ -67,35 +71,45 @@ const questionOf = (system: System, bench: Bench): Question => {
   };
 };
 
-/** The rules that keep these statements apart: those whose constraints stand in the engine's own conflict. */
-const rulesBetween = (question: Question, conflict: readonly SystemStatement[]) => {
-  const reduced = allBut(question.system, question.statements, conflict);
-  const { engine, variables } = compileFor(reduced, question.bench);
-  const choices = variables.flatMap((variable, index) => {
-    const chosen = choiceAt(reduced, variable);
-    const value = chosen === undefined ? -1 : variable.options.findIndex((o) => (o?.id ?? null) === chosen);
-    return value < 0 ? [] : [{ variable: index, value }];
-  });
-  const answer = engine.explain({ choices });
+/** The result that says most about a rule: of its failing ones that of the vessel, else the worst. */
+const tellingOf = (failing: readonly RuleResult[], rule: string): RuleResult | undefined => {
+  const own = failing.filter((r) => r.rule === rule);
+  return own.find((r) => r.slots.some((path) => path.endsWith('.vessel'))) ?? own[0];
+};
+
+/**
+ * The rules that keep these statements apart, with numbers: the nearest system, which one of the statements had to
+ * leave, is held against all of them.
+ */
+const rulesBetween = (question: Question, conflict: readonly SystemStatement[]): readonly RuleText[] => {
+  const asked = allBut(question.system, question.statements, conflict);
+  const named = constraintsBetween(asked, question.bench);
+  for (const statement of conflict) {
+    const filled = cheapest(statement.without(asked), question.bench);
+    if (filled === undefined) continue;
+    const { results } = assess(filledWith(asked, filled), question.bench);
+    const failing = results.filter((r) => r.kind === 'hard' && r.status === 'not met');
+    const told = named.flatMap((rule) => {
+      const result = tellingOf(failing, rule.id);
+      return result === undefined ? [] : [{ ...rule, text: result.text }];
+    });
+    if (told.length > 0) return told;
+  }
+  return named;
+};
+
+/** The rules of the engine's own conflict, by title: where no nearest system has numbers to show. */
+const constraintsBetween = (asked: System, bench: Bench): readonly RuleText[] => {
+  const { engine, variables } = compileFor(asked, bench);
+  const answer = engine.explain({ choices: engineChoices(asked, variables) });
   const found = answer.status === 'proved' ? answer.value : answer.known;
   if (found === null || found.kind === 'consistent') return [];
   const ids = found.kind === 'conflict' ? (found.conflicts[0]?.constraints ?? []) : found.constraints;
-  const rules = [...new Set(ids.map(ruleIdOf))].flatMap((id) =>
-    question.bench.rules.filter((r) => r.id === id),
+  return [...new Set(ids.map(ruleIdOf))].flatMap((id) =>
+    bench.rules
+      .filter((rule) => rule.id === id)
+      .map((rule) => ({ id, title: rule.title, text: `${rule.title}.` })),
   );
-  const conditions = conditionsOf(reduced, 0);
-  const chosen = chosenIn(reduced, 0, question.bench.range.items);
-  return rules.map((rule) => {
-    const results = assessRule(rule, {
-      set: 0,
-      chosen,
-      conditions,
-      all: [{ set: 0, chosen, count: 1 }],
-      withEvidence: false,
-    });
-    const failing = results.find((r) => r.status === 'not met');
-    return { id: rule.id, title: rule.title, text: failing?.text ?? `${rule.title}.` };
-  });
 };
 
 const statementOf = (statement: SystemStatement): Statement => ({
@@ -123,9 +137,7 @@ const repairNumber = (
 ): Change | undefined => {
   const { number, with: change } = statement;
   if (number === undefined || change === undefined) return undefined;
-  const limit = furthest(number.si, number.easier, (si) =>
-    isPossible(change(question.system, si), question.bench),
-  );
+  const limit = furthest(reachOf(number), (si) => isPossible(change(question.system, si), question.bench));
   if (limit === undefined) return undefined;
   const to = shownLimit(limit, number);
   const bound = number.easier === 'lower' ? 'at most' : 'at least';
@@ -192,7 +204,7 @@ export const explain = (system: System, bench: Bench, options: ExplainOptions = 
   if (question.holds(question.statements))
     return { ...head, result: 'consistent', conflicts: [], repairs: [] };
   if (!question.holds([])) {
-    const rules = rulesBetween({ ...question, system: withoutChoices(system) }, []);
+    const rules = [...constraintsBetween(allBut(system, question.statements, []), bench)];
     return {
       ...head,
       result: 'background inconsistent',
@@ -207,7 +219,7 @@ export const explain = (system: System, bench: Bench, options: ExplainOptions = 
     result: 'conflict',
     conflicts: conflicts.map((conflict) => ({
       statements: conflict.map(statementOf),
-      rules: rulesBetween(question, conflict),
+      rules: [...rulesBetween(question, conflict)],
       text: sentence(conflict),
     })),
     repairs: [...(only === undefined ? repairTogether(question, conflicts) : repairsOf(question, only))],

@@ -5,7 +5,7 @@ import { isPossible } from './cheapest.js';
 import { followsFrom } from './condition-sources.js';
 import { furthest } from './furthest.js';
 import type { Rule } from './rule.js';
-import { type InquiryStatement, inquiryStatements, shownLimit } from './statements.js';
+import { type InquiryStatement, inquiryStatements, reachOf, shownLimit } from './statements.js';
 import { ruleIdOf } from './tabulate.js';
 
 /** The same inquiry, asked of one family only. */
@@ -22,7 +22,7 @@ interface Family {
 const freed = (asked: System, statement: InquiryStatement, bench: Bench): string => {
   const { number, with: change } = statement;
   if (number === undefined || change === undefined) return `Without “${statement.text}” it would do.`;
-  const limit = furthest(number.si, number.easier, (si) => isPossible(change(asked, si), bench));
+  const limit = furthest(reachOf(number), (si) => isPossible(change(asked, si), bench));
   if (limit === undefined) return `Without “${statement.text}” it would do.`;
   return `Fits with ${number.easier === 'lower' ? 'at most' : 'at least'} ${shownLimit(limit, number)}.`;
 };

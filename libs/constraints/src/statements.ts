@@ -1,5 +1,13 @@
 import { formatQuantity, type Kind, type Rounding } from '@flangewise/quantities';
+import type { Reach } from './furthest.js';
 import { type Inquiry, type SlotPath, type System } from '@flangewise/model';
+
+/** A stated number and which way it is easier to meet. */
+export interface StatedNumber {
+  readonly si: number;
+  readonly kind: Kind;
+  readonly easier: 'lower' | 'higher';
+}
 
 /** One thing that somebody said, which can be taken back to see what hangs on it. */
 export interface InquiryStatement {
@@ -9,7 +17,7 @@ export interface InquiryStatement {
   readonly text: string;
   readonly value: string;
   /** A number that could be lowered or raised; undefined for a wish. */
-  readonly number?: { readonly si: number; readonly kind: Kind; readonly easier: 'lower' | 'higher' };
+  readonly number?: StatedNumber;
   without(system: System): System;
   /** The same statement with another number. */
   with?(system: System, si: number): System;
@@ -191,3 +199,13 @@ export const shownLimit = (si: number, number: { kind: Kind; easier: 'lower' | '
   const rounding: Rounding = number.easier === 'lower' ? 'down' : 'up';
   return number.kind === 'ratio' ? String(Math.floor(si)) : formatQuantity(si, number.kind, { rounding });
 };
+
+const roomK = 293.15;
+const smallShare = 1e-3;
+
+/** How far it is worth easing a number: a highest temperature not below the room, anything else to a thousandth. */
+export const reachOf = ({ si, kind, easier }: StatedNumber): Reach => ({
+  from: si,
+  easier,
+  floor: kind === 'temperature' ? roomK : si * smallShare,
+});
