@@ -26,7 +26,7 @@ export function openDataFolder(path: string, checkout: string): Outcome<DataFold
   const user = userInfo().username;
   try {
     if (statSync(path, { throwIfNoEntry: false }) === undefined) {
-      mkdirSync(path, { recursive: true, mode: 0o755 });
+      mkdirSync(path, { mode: 0o755 });
       giveTo(statSync(checkout), path);
     }
     const owner = statSync(path);

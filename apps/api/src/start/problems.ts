@@ -13,6 +13,9 @@ const problems = {
   DATA_FOLDER_NOT_WRITABLE: (d: { folder: string; user: string; reason: string }) =>
     `${d.user} cannot write to the data folder ${d.folder} (${d.reason}). Mend its permissions, ` +
     'or choose another folder: FLANGEWISE_DATA=/some/folder npm start',
+  FILE_NOT_WRITABLE: (d: { path: string; user: string; reason: string }) =>
+    `${d.user} cannot write ${d.path} (${d.reason}). The start builds into its own checkout: ` +
+    'start as the owner of the checkout, give it to yourself with chown, or use a checkout of your own.',
   DATA_FOLDER_UNREACHABLE: (d: { folder: string; account: string }) =>
     `PostgreSQL does not run as root, so it is started as ${d.account}, who cannot reach ${d.folder}. ` +
     'Start as an ordinary user, or choose a folder that everybody may enter: FLANGEWISE_DATA=/some/folder npm start',

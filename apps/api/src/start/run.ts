@@ -1,3 +1,4 @@
+import { userInfo } from 'node:os';
 import { join } from 'node:path';
 import type { Outcome } from '@flangewise/model';
 import { applyMigrations, readMigrations } from '../database/apply-migrations.js';
@@ -141,6 +142,13 @@ function whenHalted(signal: AbortSignal): Promise<StartProblem> {
   });
 }
 
+/** What the system refuses to write, told as trouble of the person's; anything else is a fault of ours. */
+function refusedWrite(error: unknown): StartProblem | undefined {
+  const { code, path, message } = error as NodeJS.ErrnoException;
+  if (path === undefined || !['EACCES', 'EPERM', 'EROFS', 'ENOSPC'].includes(code ?? '')) return undefined;
+  return problem('FILE_NOT_WRITABLE', { path, user: userInfo().username, reason: message });
+}
+
 /**
  * Runs the product until `signal` asks it to stop or something fails, and stops everything that was started.
  *
@@ -155,7 +163,9 @@ export async function run(options: StartOptions, signal: AbortSignal): Promise<S
   } catch (error) {
     if (signal.aborted) return problem('STOPPED', {});
     if (error instanceof Halt) return error.problem;
-    throw error;
+    const refused = refusedWrite(error);
+    if (refused === undefined) throw error;
+    return refused;
   } finally {
     await stops.stopAll();
   }
