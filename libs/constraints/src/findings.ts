@@ -42,18 +42,26 @@ const reliefOf = (c: Conditions): string | undefined =>
     ? 'The reaction gives heat: relief is not decidable without calorimetric data; areas for gas, fire and expansion are partial answers.'
     : undefined;
 
+const shownPressure = (paGauge: number): string => shownQuantity(paGauge, 'Pa', 'up');
+
+/** Several vessels on one frame: what adds up, and what has to be kept apart. */
+const several = (system: System, conditions: readonly Conditions[]): string | undefined => {
+  const { sets, arrangement } = system.inquiry;
+  const atOnce = conditions[0]?.vesselsAtOnce ?? 1;
+  if (atOnce > 1)
+    return `${String(atOnce)} vessels work at once: electrical load, gas, cooling water and heat to the room add up to ${String(atOnce)} times those of one; each is classed under the pressure equipment law by itself, and each has its own disc.`;
+  if (sets.length < 2 || arrangement === 'parallel') return undefined;
+  const highest = conditions.flatMap((c) => c.pressureMaxPaGauge ?? []);
+  const lowest = Math.min(...highest);
+  const apart =
+    highest.length > 1 && Math.max(...highest) > lowest
+      ? ` The supply for ${shownPressure(Math.max(...highest))} is kept from the set for ${shownPressure(lowest)} by a limiter in its feed or a connector that cannot be interchanged.`
+      : '';
+  return `The sets are mounted one at a time: each has its own disc, gauge and gas limit, so that no shared source (gas, pump, heater) can exceed PS or TS of the mounted one.${apart}`;
+};
+
 /** What follows from the inquiry alone, before any part is chosen. */
 export const findingsOf = (system: System, conditions: readonly Conditions[]): readonly string[] => {
-  const all = conditions.flatMap((c) =>
-    [hotBatch(c), ownVapour(c), marking(c), reliefOf(c)].filter((f) => f !== undefined),
-  );
-  const several =
-    system.inquiry.sets.length > 1
-      ? [
-          system.inquiry.arrangement === 'parallel'
-            ? 'The sets work at once: loads, gas and utilities add up.'
-            : 'The sets are mounted one at a time: each has its own disc, gauge and gas limit, so that no shared source can exceed PS of the mounted one.',
-        ]
-      : [];
-  return [...new Set([...all, ...several])];
+  const all = conditions.flatMap((c) => [hotBatch(c), ownVapour(c), marking(c), reliefOf(c)]);
+  return [...new Set([...all, several(system, conditions)].filter((f) => f !== undefined))];
 };

@@ -5,7 +5,7 @@ import type { Range } from './range.js';
 import { judgeMaterial } from './rules/material/corrosion.js';
 
 /** Every material that can touch the product: those of the range, and one that was wished for. */
-const wettedMaterials = (system: System, range: Range): readonly string[] => {
+export const wettedMaterials = (system: System, range: Range): readonly string[] => {
   const wished = system.inquiry.sets.flatMap((set) => set.material ?? []);
   const offered = [...range.items.values()].flatMap((item) => item.wetted);
   const keys = [...wished, ...offered].map((name) => {

@@ -19,6 +19,7 @@ import { type Bench, compileFor } from './bench.js';
 import { fillSystem, optionAt } from './choices.js';
 import { conditionsOf } from './conditions-of.js';
 import { findingsOf } from './findings.js';
+import { materialFindings } from './material-findings.js';
 import { materialVerdicts } from './material-verdicts.js';
 import { refusalsOf } from './refusals.js';
 import { specialDocuments } from './special-candidates.js';
@@ -114,6 +115,12 @@ const candidateOf = (
 const openPoints = (ranked: readonly Ranked[], empty: System, bench: Bench): readonly OpenPoint[] =>
   ranked[0]?.assessment.openPoints ?? assess(empty, bench).openPoints;
 
+/** Where no system is found, cautions that only the process and any frame call for are still said. */
+const onFrame = (system: System, bench: Bench): System => {
+  const frame = [...bench.range.items.values()].find((item) => item.slot === 'frame');
+  return frame === undefined ? system : { ...system, frame: { frame: frame.id } };
+};
+
 /** Nodes after which counting gives up; the count is then left out. */
 const countBudget = 2000;
 
@@ -201,9 +208,9 @@ export const solve = (inquiry: InquiryInput, bench: Bench, options: SolveOptions
     count: standard.impossible ? '0' : countOf(empty, bench),
     cheapestProved: standard.proved,
     refusals: [...refusalsOf(empty, bench)],
-    findings: [...findingsOf(empty, conditions)],
+    findings: [...findingsOf(empty, conditions), ...materialFindings(empty, conditions, bench.range)],
     materials: conditions[0] === undefined ? [] : [...materialVerdicts(empty, conditions[0], bench.range)],
     openPoints: [...openPoints(sorted, empty, bench)],
-    cautions: [...(sorted[0]?.assessment ?? assess(empty, bench)).cautions],
+    cautions: [...(sorted[0]?.assessment ?? assess(onFrame(empty, bench), bench)).cautions],
   };
 };

@@ -22,8 +22,17 @@ export const gasLimitNeeded = judgement({
       gasSupply.maxOutletPressurePaGauge,
       gasLimit?.setPressurePaGauge ?? Number.POSITIVE_INFINITY,
     );
-    if (limit <= ps) return met;
     const supply = `${gasSupply.name} delivers up to ${shownQuantity(gasSupply.maxOutletPressurePaGauge, 'Pa', 'up')}`;
+    if (limit <= ps) {
+      const kept =
+        gasLimit === null
+          ? ''
+          : `; ${gasLimit.name} lets through at most ${shownQuantity(gasLimit.setPressurePaGauge, 'Pa', 'up')}`;
+      return {
+        ...met,
+        text: `${supply}${kept}: no more than PS ${shownQuantity(ps, 'Pa', 'down')} of ${vessel.name}.`,
+      };
+    }
     return gasLimit === null
       ? notMet(
           `${supply}; ${vessel.name} has PS ${shownQuantity(ps, 'Pa', 'down')}: a pressure limiter or an own connector has to keep the supply from it.`,
