@@ -11,12 +11,20 @@ export const gasPressure = comparison({
   utilisation: 'ratio',
   cautionFrom: 1.01,
   demandOf: {},
-  limitOf: { gasSupply: ['maxOutletPressurePaGauge'] },
+  limitOf: { gasSupply: ['maxOutletPressurePaGauge'], gasLimit: ['setPressurePaGauge'] },
   conditions: ['pressureMaxPaGauge', 'gases'],
   demand: (_, { pressureMaxPaGauge, gases }) =>
     pressureMaxPaGauge === undefined || gases.length === 0 ? notApplicable : known(pressureMaxPaGauge),
-  limit: ({ gasSupply }) => (gasSupply === null ? notApplicable : known(gasSupply.maxOutletPressurePaGauge)),
+  limit: ({ gasSupply, gasLimit }) =>
+    gasSupply === null
+      ? notApplicable
+      : known(
+          Math.min(
+            gasSupply.maxOutletPressurePaGauge,
+            gasLimit?.setPressurePaGauge ?? Number.POSITIVE_INFINITY,
+          ),
+        ),
   say: ({ demand, limit, parts }) =>
-    `${demand} are wanted; ${parts.gasSupply?.name ?? 'the gas supply'} delivers up to ${limit}.`,
-  source: [commonPractice('the supply has to exceed the process pressure')],
+    `${demand} are wanted; ${parts.gasSupply?.name ?? 'the gas supply'}${parts.gasLimit === null ? '' : ` through ${parts.gasLimit.name}`} gives up to ${limit}.`,
+  source: [commonPractice('the supply has to reach the process pressure, through what limits it')],
 });
