@@ -14,6 +14,7 @@ import { adiabaticRiseAdvice } from './rules/advice/adiabatic-rise.js';
 import { gasIntoLiquid } from './rules/advice/gas-into-liquid.js';
 import { heatUpAdvice } from './rules/advice/heat-up.js';
 import { highestSpeedAdvice } from './rules/advice/highest-speed.js';
+import { removalByFilms } from './rules/advice/removal-by-films.js';
 import { stirringState } from './rules/advice/stirring-state.js';
 import { tighteningAdvice } from './rules/advice/tightening.js';
 import { uptakeLimitAdvice } from './rules/advice/uptake-limit.js';
@@ -240,6 +241,7 @@ export const ruleBook: readonly Rule[] = [
   gasIntoLiquid,
   heatUpAdvice,
   highestSpeedAdvice,
+  removalByFilms,
   stirringState,
   tighteningAdvice,
   uptakeLimitAdvice,

@@ -60,7 +60,10 @@ export function leastCost(target: Target, run: BestRun): Solution | null {
   const watch = (groups: Int32Array): void => {
     run.watch(verified(core, valuesOf(costs, groups)));
   };
-  const found = cheapest({ network: core.network, state, cost: costs.cost, below, watch }, run.meter);
+  const found = cheapest(
+    { network: core.network, state, cost: costs.cost, below, diagrams: core.diagrams, watch },
+    run.meter,
+  );
   return found && verified(core, valuesOf(costs, found.groups));
 }
 

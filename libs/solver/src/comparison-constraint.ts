@@ -26,12 +26,18 @@ class LoadScan {
   private readonly presentCount: Int32Array;
   private readonly strides: number[];
   private readonly cursor: Int32Array;
+  private readonly fewestLoad: number;
+  private readonly mostLoad: number;
+  private cheapestLoad: Float64Array | null = null;
+  private cheapest: Float64Array[] | null = null;
 
   constructor(
     readonly table: LoadTable,
     readonly views: Int32Array,
   ) {
     const { counts } = table;
+    this.fewestLoad = table.loads.reduce((a, b) => Math.min(a, b), FAR);
+    this.mostLoad = table.loads.reduce((a, b) => Math.max(a, b), -FAR);
     this.leastOf = counts.map((c) => new Int32Array(c));
     this.present = counts.map((c) => new Int32Array(c));
     this.supported = counts.map((c) => new Uint32Array((c + 31) >>> 5));
@@ -99,6 +105,62 @@ class LoadScan {
     return changed;
   }
 
+  /**
+   * Scans, and returns what the cheapest present tuple with at most a given load costs, given a cost for each class.
+   */
+  cheapestUpTo(network: Network, costs: readonly Float64Array[]): (load: number) => number {
+    this.collectPresent(network);
+    const cheapest = (this.cheapestLoad ??= new Float64Array(this.mostLoad - this.fewestLoad + 1)).fill(
+      Infinity,
+    );
+    this.forEachTuple(costs, (load, cost) => {
+      const at = load - this.fewestLoad;
+      if (cost < (cheapest[at] as number)) cheapest[at] = cost;
+    });
+    for (let at = 1; at < cheapest.length; at++)
+      if ((cheapest[at - 1] as number) < (cheapest[at] as number)) cheapest[at] = cheapest[at - 1] as number;
+    return (load) => {
+      const at = Math.min(load - this.fewestLoad, cheapest.length - 1);
+      return at < 0 ? Infinity : (cheapest[at] as number);
+    };
+  }
+
+  /** For each class the least cost of a present tuple with it, plus what the other side costs at the tuple's load. */
+  cheapestWith(costs: readonly Float64Array[], other: (load: number) => number): readonly Float64Array[] {
+    const cheapest = (this.cheapest ??= this.table.counts.map((c) => new Float64Array(c)));
+    for (const list of cheapest) list.fill(Infinity);
+    this.forEachTuple(costs, (load, cost) => {
+      const total = cost + other(load);
+      for (let p = 0; p < cheapest.length; p++) {
+        const [list, c] = [cheapest[p] as Float64Array, this.classAt(p)];
+        if (total < (list[c] as number)) list[c] = total;
+      }
+    });
+    return cheapest;
+  }
+
+  private forEachTuple(costs: readonly Float64Array[], visit: (load: number, cost: number) => void): void {
+    const dimensions = this.views.length;
+    this.cursor.fill(0);
+    for (;;) {
+      let index = 0;
+      let cost = 0;
+      for (let p = 0; p < dimensions; p++) {
+        const c = this.classAt(p);
+        index += c * (this.strides[p] as number);
+        cost += (costs[p] as Float64Array)[c] as number;
+      }
+      visit(this.load(index), cost);
+      let p = dimensions - 1;
+      while (p >= 0) {
+        this.cursor[p] = (this.cursor[p] as number) + 1;
+        if ((this.cursor[p] as number) < (this.presentCount[p] as number)) break;
+        this.cursor[p--] = 0;
+      }
+      if (p < 0) return;
+    }
+  }
+
   /** Tuple index of an assignment. */
   index(network: Network, assignment: Int32Array): number {
     let index = 0;
@@ -107,6 +169,14 @@ class LoadScan {
       index += (view.classOf[assignment[view.variable] as number] as number) * (this.strides[p] as number);
     }
     return index;
+  }
+
+  /** Load of the classes that start at a place in a list. */
+  loadOf(classes: Int32Array, start: number): number {
+    let index = 0;
+    for (let p = 0; p < this.views.length; p++)
+      index += (classes[start + p] as number) * (this.strides[p] as number);
+    return this.load(index);
   }
 
   load(index: number): number {
@@ -149,6 +219,7 @@ export class ComparisonConstraint implements Constraint {
   private readonly limit: LoadScan;
   /** Variables that stand on both sides. */
   private readonly shared: ReadonlySet<number>;
+  readonly cheapestOf?: (network: Network, costs: readonly Float64Array[]) => readonly Float64Array[];
 
   constructor(
     readonly spec: ConstraintSpec,
@@ -169,6 +240,7 @@ export class ComparisonConstraint implements Constraint {
     this.limit = new LoadScan(limit, views.slice(demand.counts.length));
     const ofLimit = new Set(variables.slice(demand.counts.length));
     this.shared = new Set(variables.slice(0, demand.counts.length).filter((x) => ofLimit.has(x)));
+    if (this.shared.size === 0) this.cheapestOf = (network, costs) => this.cheapestSides(network, costs);
     const tuples = demand.loads.length + limit.loads.length;
     this.effort = tuples <= SMALL ? 0 : tuples <= MEDIUM ? 1 : 2;
   }
@@ -187,8 +259,24 @@ export class ComparisonConstraint implements Constraint {
     }
   }
 
+  private cheapestSides(network: Network, costs: readonly Float64Array[]): readonly Float64Array[] {
+    const n = this.demand.views.length;
+    const [ofDemand, ofLimit] = [costs.slice(0, n), costs.slice(n)];
+    const demandUpTo = this.demand.cheapestUpTo(network, ofDemand);
+    const limitUpTo = this.limit.cheapestUpTo(network, ofLimit);
+    return [
+      ...this.demand.cheapestWith(ofDemand, (load) => limitUpTo(-load)),
+      ...this.limit.cheapestWith(ofLimit, (load) => demandUpTo(-load)),
+    ];
+  }
+
   explain(network: Network): number[] {
     return neededPositions(network, this.views, () => this.isRefuted(network));
+  }
+
+  allows(classes: Int32Array): boolean {
+    const n = this.demand.views.length;
+    return this.demand.loadOf(classes, 0) + this.limit.loadOf(classes, n) <= 0;
   }
 
   isSatisfied(solution: Int32Array): boolean {

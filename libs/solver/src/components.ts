@@ -1,4 +1,5 @@
 import { bitCount } from './bits.js';
+import type { Constraint } from './constraint.js';
 import type { Network } from './network.js';
 
 /** Number of groups in a domain. */
@@ -13,8 +14,9 @@ export function domainSize(network: Network, variable: number): number {
 /**
  * Splits the open variables of the network's state into sets that no active, unsettled constraint joins.
  * Variables on which no such constraint bears are left out: each of their groups will do.
+ * @param among only these variables; no constraint joins them with others that are open
  */
-export function openComponents(network: Network): Int32Array[] {
+export function openComponents(network: Network, among?: Int32Array): Int32Array[] {
   const { layout, constraints, active } = network;
   const parent = Int32Array.from({ length: layout.variables }, (_, x) => x);
   const find = (x: number): number => {
@@ -27,12 +29,14 @@ export function openComponents(network: Network): Int32Array[] {
     }
     return root;
   };
-  const open = Uint8Array.from({ length: layout.variables }, (_, x) => (domainSize(network, x) > 1 ? 1 : 0));
+  const open = new Uint8Array(layout.variables);
+  const list = among ?? layout.size.keys();
+  for (const x of list) if (domainSize(network, x) > 1) open[x] = 1;
   const bound = new Uint8Array(layout.variables);
-  for (const [index, { views }] of constraints.entries()) {
+  for (let index = 0; index < constraints.length; index++) {
     if (active[index] === 0 || network.isSettled(index)) continue;
     let first = -1;
-    for (const id of views) {
+    for (const id of (constraints[index] as Constraint).views) {
       const { variable } = network.view(id);
       if (open[variable] === 0) continue;
       bound[variable] = 1;

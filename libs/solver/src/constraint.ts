@@ -4,6 +4,13 @@ import type { ConstraintSpec } from './problem.js';
 /** How much work one propagation is, for the order of the queue. */
 export type Effort = 0 | 1 | 2;
 
+/** What a constraint asks at least: the weights of the classes, one a position, add up to `most` or less. */
+export interface Inequality {
+  /** By position and class; finite. */
+  readonly weights: readonly Float64Array[];
+  readonly most: number;
+}
+
 /**
  * A compiled constraint over views (see layout). Positions are places in `views`.
  * None of the methods keeps state between calls, so going back in a search needs no undoing.
@@ -23,6 +30,10 @@ export interface Constraint {
    * whatever the classes of the others.
    */
   explain(network: Network): number[];
+  /** Whether a class of each position, taken together, meets the constraint. */
+  allows(classes: Int32Array): boolean;
+  /** Inequalities that every combination meets which meets the constraint. Only sums and the like have them. */
+  readonly inequalities?: readonly Inequality[];
   /** Read from the declaration, independent of `propagate`. */
   isSatisfied(solution: Int32Array): boolean;
   /**
@@ -30,4 +41,10 @@ export interface Constraint {
    * starting from an assignment that meets the constraint. Positions of one variable move together.
    */
   keepFlips(network: Network, assignment: Int32Array, flips: Uint32Array): void;
+  /**
+   * For each class of each position the cost of the cheapest combination of present classes that contains it and meets the
+   * constraint, given a cost for each class; Infinity where there is none. The arrays are used again by the next call.
+   * Only constraints that can work this out quickly offer it.
+   */
+  cheapestOf?(network: Network, costs: readonly Float64Array[]): readonly Float64Array[];
 }

@@ -1,4 +1,5 @@
 import type { Constraint } from './constraint.js';
+import { Diagrams } from './diagrams.js';
 import type { Draft } from './draft.js';
 import { draft } from './draft.js';
 import type { Layout } from './layout.js';
@@ -16,6 +17,7 @@ export interface Core {
   readonly network: Network;
   /** State after propagating without choices; null where that fails. */
   readonly root: Uint32Array | null;
+  readonly diagrams: Diagrams | null;
 }
 
 /** Propagates from scratch with the constraints that are active. @returns null where that fails */
@@ -34,7 +36,9 @@ function assemble(problem: Problem, drafts: ReadonlyMap<string, Draft>): Core {
   );
   const constraints = list.map((d, i) => d.bind(viewIds[i] as Int32Array));
   const network = new Network(layout, constraints);
-  return { problem, sizes, drafts, layout, constraints, network, root: propagatedRoot(network) };
+  const root = propagatedRoot(network);
+  const diagrams = root && new Diagrams(network, root);
+  return { problem, sizes, drafts, layout, constraints, network, root, diagrams };
 }
 
 export function compile(problem: Problem, options: { readonly strict?: true } = {}): Core {

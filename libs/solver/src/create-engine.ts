@@ -10,6 +10,7 @@ import { explain, whyNot } from './explain.js';
 import { front } from './front.js';
 import { answer } from './meter.js';
 import { narrow, propagate } from './narrow.js';
+import { NarrowedCache } from './narrowed-cache.js';
 import type { Problem } from './problem.js';
 import { ProblemError } from './problem.js';
 import { checkChoices, checkOption } from './question.js';
@@ -19,7 +20,7 @@ import { SolutionPool } from './witnesses.js';
 
 function engineOf(core: Core): Engine {
   const pool = new SolutionPool();
-  const setting = { core, pool };
+  const setting = { core, pool, cache: new NarrowedCache() };
   const checked = <O extends QueryOptions>(options: O): O => {
     checkChoices(core, options.choices ?? []);
     return options;

@@ -11,6 +11,8 @@ class Interruption extends Error {
 export interface Ticker {
   /** Called at each search node, or each comparable amount of work; stops the query when it is due. */
   tick(): void;
+  /** Only looks whether the query is cancelled. */
+  check(): void;
 }
 
 /** Counts the search nodes of one query, watches its signal, and keeps what is known so far. */
@@ -26,6 +28,10 @@ export class Meter<T> implements Ticker {
 
   tick(): void {
     if (++this.nodes > this.limit) throw new Interruption('budget');
+    this.check();
+  }
+
+  check(): void {
     if (this.options.signal?.aborted === true) throw new Interruption('cancelled');
   }
 

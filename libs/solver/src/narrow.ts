@@ -1,6 +1,7 @@
 import type { Narrowing, NarrowOptions, Propagation, QueryOptions } from './answers.js';
 import type { Core } from './core.js';
 import type { Meter } from './meter.js';
+import type { NarrowedCache } from './narrowed-cache.js';
 import { allowChoices, enter, flagsOf, noFlags } from './question.js';
 import type { SolutionPool } from './witnesses.js';
 import { narrowState } from './witnesses.js';
@@ -8,29 +9,31 @@ import { narrowState } from './witnesses.js';
 interface Setting {
   readonly core: Core;
   readonly pool: SolutionPool;
+  readonly cache: NarrowedCache;
 }
 
 /** Which values are part of a solution that keeps every choice, and (with `free`) which would be without one's own. */
 export function narrow(setting: Setting, options: NarrowOptions, meter: Meter<Narrowing>): Narrowing {
-  const { core, pool } = setting;
+  const { core, pool, cache } = setting;
   const { network } = core;
   const choices = options.choices ?? [];
   const allowed = allowChoices(core, choices);
-  const state = enter(core, allowed);
-  const total = core.layout.variables;
-  const watch = (known: { state: Uint32Array; witnesses: { shown: Uint32Array } }): void => {
+  const known = cache.exactly(choices);
+  const state = known ?? enter(core, allowed, cache.start(core, choices));
+  const watch = (found: { state: Uint32Array; witnesses: { shown: Uint32Array } }): void => {
     meter.known = () => {
-      const valid = flagsOf(core, known.witnesses.shown, allowed);
-      const possible = flagsOf(core, known.state, allowed);
+      const valid = flagsOf(core, found.witnesses.shown, allowed);
+      const possible = flagsOf(core, found.state, allowed);
       const undecided = possible.map((flags, x) =>
         flags.map((f, v) => (f === 1 && valid[x]?.[v] === 0 ? 1 : 0)),
       );
       return { consistent: true, valid, undecided };
     };
   };
-  const narrowed = state && narrowState({ network, state, pool }, meter, watch);
-  const valid = narrowed ? flagsOf(core, narrowed.state, allowed) : noFlags(core);
-  const consistent = narrowed !== null;
+  const narrowed = known ?? (state && narrowState({ network, state, pool }, meter, watch)?.state);
+  if (narrowed && !known) cache.add(choices, narrowed);
+  const valid = narrowed ? flagsOf(core, narrowed, allowed) : noFlags(core);
+  const consistent = narrowed !== null && narrowed !== undefined;
   if (options.free !== true) return { consistent, valid };
 
   const free = [...valid];
@@ -38,18 +41,16 @@ export function narrow(setting: Setting, options: NarrowOptions, meter: Meter<Na
     meter.known = () => ({ consistent, valid });
     meter.report(done, choices.length);
     const x = choice.variable;
-    const others = allowChoices(
-      core,
-      choices.filter((c) => c !== choice),
-    );
-    const open = enter(core, others);
+    const kept = choices.filter((c) => c !== choice);
+    const others = allowChoices(core, kept);
+    const open = enter(core, others, cache.start(core, kept));
     const task = open && { network, state: open, pool, variables: [x] };
     const found = task && narrowState(task, meter, () => undefined);
     free[x] = found
       ? (flagsOf(core, found.state, others)[x] as Uint8Array)
       : new Uint8Array(core.sizes[x] as number);
   }
-  meter.report(total, total);
+  meter.report(choices.length, choices.length);
   return { consistent, valid, free };
 }
 

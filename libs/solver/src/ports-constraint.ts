@@ -1,5 +1,5 @@
 import { lowestBit } from './bits.js';
-import type { Constraint, Effort } from './constraint.js';
+import type { Constraint, Effort, Inequality } from './constraint.js';
 import { isSatisfied } from './is-satisfied.js';
 import { neededPositions } from './needed-positions.js';
 import type { Network } from './network.js';
@@ -52,6 +52,17 @@ export class PortsConstraint implements Constraint {
     this.supported = [...bound.needs, bound.ports].map((t) => new Uint32Array((t.rows.length + 31) >>> 5));
   }
 
+  get inequalities(): readonly Inequality[] {
+    const { needs, ports, fixedNeeds } = this.bound;
+    return Array.from(fixedNeeds, (fixed, k) => {
+      const column = (rows: readonly Int32Array[], sign: number): Float64Array =>
+        Float64Array.from(rows, (row) => sign * (row[k] as number));
+      const weights = needs.map((table) => column(table.rows, 1));
+      if (this.hostView >= 0) weights.push(column(ports.rows, -1));
+      return { weights, most: (this.hostView >= 0 ? 0 : (ports.rows[0]?.[k] as number)) - fixed };
+    });
+  }
+
   get views(): Int32Array {
     return this.bound.views;
   }
@@ -68,6 +79,17 @@ export class PortsConstraint implements Constraint {
 
   explain(network: Network): number[] {
     return neededPositions(network, this.views, () => this.isRefuted(network));
+  }
+
+  allows(classes: Int32Array): boolean {
+    const { needs, ports, fixedNeeds } = this.bound;
+    this.total.set(fixedNeeds);
+    for (const [u, { rows }] of needs.entries())
+      this.add(this.total, rows[classes[u] as number] as Int32Array, 1);
+    return this.fits(
+      this.total,
+      ports.rows[this.hostView < 0 ? 0 : (classes[needs.length] as number)] as Int32Array,
+    );
   }
 
   isSatisfied(solution: Int32Array): boolean {

@@ -77,10 +77,13 @@ export function restrict(core: Core, allowed: Allowed): boolean {
   return network.run();
 }
 
-/** The propagated state of a query, or null where local reasoning refutes it. */
-export function enter(core: Core, allowed: Allowed): Uint32Array | null {
-  if (!core.root) return null;
-  core.network.state = Uint32Array.from(core.root);
+/**
+ * The propagated state of a query, or null where local reasoning refutes it.
+ * @param start a state of fewer restrictions to start from
+ */
+export function enter(core: Core, allowed: Allowed, start = core.root): Uint32Array | null {
+  if (!start) return null;
+  core.network.state = Uint32Array.from(start);
   return restrict(core, allowed) ? core.network.state : null;
 }
 

@@ -27,7 +27,8 @@ function repairGivingUp(
   );
   const state = enter(core, allowed);
   const costs = groupCosts(core, allowed);
-  const found = state && cheapest({ network: core.network, state, cost: costs.cost }, meter);
+  const found =
+    state && cheapest({ network: core.network, state, cost: costs.cost, diagrams: core.diagrams }, meter);
   if (!found) throw new Error('a correction without a solution; please report');
   const { solution, cost } = verified(core, valuesOf(costs, found.groups));
   const changes = givenUp.map(({ variable, value }): Change => ({

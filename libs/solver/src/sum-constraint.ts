@@ -1,5 +1,5 @@
 import { lowestBit } from './bits.js';
-import type { Constraint, Effort } from './constraint.js';
+import type { Constraint, Effort, Inequality } from './constraint.js';
 import { isSatisfied, marginBetween } from './is-satisfied.js';
 import { neededPositions } from './needed-positions.js';
 import type { Network } from './network.js';
@@ -42,6 +42,8 @@ export class SumConstraint implements Constraint {
   private readonly least: Float64Array;
   private readonly greatest: Float64Array;
   private readonly supported: Uint32Array[];
+  /** One class of each position. */
+  private readonly classes: Int32Array;
   /** By how much rounding may move a load against its limit, with room to spare. */
   private readonly slack: number;
   /** Sum of the least loads, and the limit of the class that leaves most room. */
@@ -57,6 +59,7 @@ export class SumConstraint implements Constraint {
     this.least = new Float64Array(bound.views.length);
     this.greatest = new Float64Array(bound.views.length);
     this.supported = bound.places.map((p) => new Uint32Array((p.loads.length + 31) >>> 5));
+    this.classes = new Int32Array(bound.views.length);
     let largest = Math.abs(bound.fixedLoad);
     for (const { loads } of bound.places) largest += loads.reduce((a, b) => Math.max(a, Math.abs(b)), 0);
     let farthest = Number.isFinite(bound.constant) ? Math.abs(bound.constant) : 0;
@@ -64,6 +67,19 @@ export class SumConstraint implements Constraint {
       for (const limit of limits ?? [])
         if (Number.isFinite(limit)) farthest = Math.max(farthest, Math.abs(limit));
     this.slack = 4e-11 * (largest + farthest);
+  }
+
+  /** Limits beyond the greatest load ask no more than the greatest load itself. */
+  get inequalities(): readonly Inequality[] {
+    const { places, fixedLoad, constant } = this.bound;
+    const greatest = this.slack + places.reduce((sum, { loads }) => sum + Math.max(...loads), fixedLoad);
+    const least = places.reduce((sum, { loads }) => sum + Math.min(...loads), fixedLoad) - this.slack - 1;
+    const limit = (value: number): number => Math.max(least, Math.min(greatest, this.within(value)));
+    const weights = places.map(({ loads, limits }) =>
+      limits ? loads.map((load, c) => load - limit(limits[c] as number)) : loads,
+    );
+    const isConstant = places.every((p) => p.limits === null);
+    return [{ weights, most: (isConstant ? limit(constant) : 0) - fixedLoad + this.slack }];
   }
 
   get views(): Int32Array {
@@ -93,16 +109,29 @@ export class SumConstraint implements Constraint {
   }
 
   keepFlips(network: Network, assignment: Int32Array, flips: Uint32Array): void {
-    const classes = Array.from(this.views, (id) => {
-      const view = network.view(id);
-      return view.classOf[assignment[view.variable] as number] as number;
-    });
-    for (const [p, id] of this.views.entries()) {
-      const { count, offset } = network.view(id);
+    const classes = this.classes;
+    for (let p = 0; p < this.views.length; p++) {
+      const view = network.view(this.views[p] as number);
+      classes[p] = view.classOf[assignment[view.variable] as number] as number;
+    }
+    let load = this.bound.fixedLoad;
+    let limit = this.bound.constant;
+    for (let p = 0; p < this.views.length; p++) {
+      const { loads, limits } = this.bound.places[p] as SumPlace;
+      load += loads[classes[p] as number] as number;
+      if (limits) limit = limits[classes[p] as number] as number;
+    }
+    const room = this.within(limit);
+    for (let p = 0; p < this.views.length; p++) {
+      const { loads, limits } = this.bound.places[p] as SumPlace;
+      const { count, offset } = network.view(this.views[p] as number);
       const here = classes[p] as number;
+      const others = load - (loads[here] as number);
       for (let c = 0; c < count; c++) {
+        const gap = (limits ? this.within(limits[c] as number) : room) - others - (loads[c] as number);
+        if (gap > this.slack) continue;
         classes[p] = c;
-        if (this.isMet(classes)) continue;
+        if (gap >= -this.slack && this.allows(classes)) continue;
         const at = offset + (c >>> 5);
         flips[at] = (flips[at] as number) & ~(1 << (c & 31));
       }
@@ -111,7 +140,7 @@ export class SumConstraint implements Constraint {
   }
 
   /** Exact, in the declared order. */
-  private isMet(classes: readonly number[]): boolean {
+  allows(classes: Int32Array): boolean {
     let load = 0;
     for (const { position, weights } of this.bound.addends)
       load += weights[position < 0 ? 0 : (classes[position] as number)] as number;
@@ -140,7 +169,7 @@ export class SumConstraint implements Constraint {
     this.total = this.bound.fixedLoad;
     this.room = this.within(this.bound.constant);
     let fixed = true;
-    const classes: number[] = [];
+    const { classes } = this;
     for (let p = 0; p < this.views.length; p++) {
       const { offset, words } = network.view(this.views[p] as number);
       const { loads, limits } = this.bound.places[p] as SumPlace;
@@ -165,7 +194,7 @@ export class SumConstraint implements Constraint {
       if (limits) this.room = room;
       else this.total += least;
     }
-    if (fixed) return !this.isMet(classes);
+    if (fixed) return !this.allows(classes);
     return this.total > this.room + this.slack;
   }
 

@@ -1,3 +1,4 @@
+import { lowestBit } from './bits.js';
 import type { Constraint, Effort } from './constraint.js';
 import type { DecisionDiagram, Layer } from './decision-diagram.js';
 import { isSatisfied } from './is-satisfied.js';
@@ -21,6 +22,10 @@ export class TableConstraint implements Constraint {
   private readonly leadingIn: Int32Array[];
   private sweep = 0;
   private readonly supported: Uint32Array[];
+  private readonly present: Int32Array;
+  private costBefore: Float64Array[] | null = null;
+  private costAfter: Float64Array[] | null = null;
+  private cheapest: Float64Array[] | null = null;
 
   constructor(
     readonly spec: ConstraintSpec,
@@ -36,6 +41,7 @@ export class TableConstraint implements Constraint {
     this.reached = diagram.layers.map((l) => new Int32Array(l.nodes));
     this.reachedIn = diagram.layers.map((l) => new Int32Array(l.nodes));
     this.leadingIn = diagram.layers.map((l) => new Int32Array(l.nodes));
+    this.present = new Int32Array(Math.max(...diagram.layers.map((l) => l.classes)));
     this.reachedCount = new Int32Array(diagram.layers.length);
     this.supported = diagram.layers.map((l) => new Uint32Array(l.words));
   }
@@ -57,6 +63,10 @@ export class TableConstraint implements Constraint {
       this.sweepDown(network);
       return !this.sweepUp(network);
     });
+  }
+
+  allows(classes: Int32Array): boolean {
+    return this.leadsToEnd(0, 0, classes);
   }
 
   isSatisfied(solution: Int32Array): boolean {
@@ -85,10 +95,68 @@ export class TableConstraint implements Constraint {
     }
   }
 
-  /** Whether the classes of the positions from `position` on lead from a node to the end. */
-  private leadsToEnd(from: number, position: number, classes: readonly number[]): boolean {
+  cheapestOf(network: Network, costs: readonly Float64Array[]): readonly Float64Array[] {
     const { layers } = this.bound.diagram;
-    let node = from;
+    const before = (this.costBefore ??= layers.map((l) => new Float64Array(l.nodes)));
+    const after = (this.costAfter ??= layers.map((l) => new Float64Array(l.nodes)));
+    const cheapest = (this.cheapest ??= layers.map((l) => new Float64Array(l.classes)));
+    for (const list of before) list.fill(Infinity);
+    for (const list of cheapest) list.fill(Infinity);
+    if (before[0]) before[0][0] = 0;
+    for (let p = 0; p + 1 < layers.length; p++) {
+      const layer = layers[p] as Layer;
+      const cost = costs[p] as Float64Array;
+      const [here, there] = [before[p] as Float64Array, before[p + 1] as Float64Array];
+      const count = this.collectPresent(network, p);
+      for (let node = 0; node < layer.nodes; node++) {
+        const sofar = here[node] as number;
+        if (sofar === Infinity) continue;
+        for (let i = 0; i < count; i++) {
+          const c = this.present[i] as number;
+          const target = layer.next[node * layer.classes + c] as number;
+          if (target < 0) continue;
+          const total = sofar + (cost[c] as number);
+          if (total < (there[target] as number)) there[target] = total;
+        }
+      }
+    }
+    for (let p = layers.length - 1; p >= 0; p--) {
+      const layer = layers[p] as Layer;
+      const cost = costs[p] as Float64Array;
+      const [here, rest] = [after[p] as Float64Array, after[p + 1]];
+      const [sofar, best] = [before[p] as Float64Array, cheapest[p] as Float64Array];
+      const count = this.collectPresent(network, p);
+      for (let node = 0; node < layer.nodes; node++) {
+        here[node] = Infinity;
+        if (sofar[node] === Infinity) continue;
+        for (let i = 0; i < count; i++) {
+          const c = this.present[i] as number;
+          const target = layer.next[node * layer.classes + c] as number;
+          if (target < 0) continue;
+          const onward = (cost[c] as number) + (rest ? (rest[target] as number) : 0);
+          if (onward < (here[node] as number)) here[node] = onward;
+          const total = (sofar[node] as number) + onward;
+          if (total < (best[c] as number)) best[c] = total;
+        }
+      }
+    }
+    return cheapest;
+  }
+
+  /** Lists the present classes of a position. @returns how many */
+  private collectPresent(network: Network, position: number): number {
+    const { offset, words } = network.view(this.views[position] as number);
+    let n = 0;
+    for (let w = 0; w < words; w++)
+      for (let word = network.state[offset + w] as number; word !== 0; word &= word - 1)
+        this.present[n++] = (w << 5) + lowestBit(word);
+    return n;
+  }
+
+  /** Whether the classes of the positions from `position` on lead from a node to the end. */
+  private leadsToEnd(from: number, position: number, classes: ArrayLike<number>): boolean {
+    const { layers } = this.bound.diagram;
+    let node = layers.length > 0 && (layers[0] as Layer).nodes === 0 ? -1 : from;
     for (let p = position; p < layers.length && node >= 0; p++) {
       const { next, classes: count } = layers[p] as Layer;
       node = next[node * count + (classes[p] as number)] as number;

@@ -15,29 +15,34 @@ export class Witnesses {
     this.flips = new Uint32Array(network.layout.words);
   }
 
-  /** Marks a solution, and every group of `state` that may replace one of its groups alone. */
-  mark(solution: Int32Array, state: Uint32Array): void {
+  /**
+   * Marks a solution, and every group of `state` that may replace one of its groups alone.
+   * @returns whether that showed anything new
+   */
+  mark(solution: Int32Array, state: Uint32Array): boolean {
     const { network, flips, shown } = this;
     const { layout } = network;
     flips.fill(0xffffffff);
     network.state = state;
     for (const [index, constraint] of network.constraints.entries())
       if (!network.isSettled(index)) constraint.keepFlips(network, solution, flips);
+    let isNew = false;
     for (let x = 0; x < layout.variables; x++) {
       const start = layout.domain[x] as number;
       const end = layout.domain[x + 1] as number;
       const own = solution[x] as number;
-      shown[start + (own >>> 5)] = (shown[start + (own >>> 5)] as number) | (1 << (own & 31));
-      for (let w = start; w < end; w++)
-        for (
-          let word = (state[w] as number) & (flips[w] as number) & ~(shown[w] as number);
-          word !== 0;
-          word &= word - 1
-        ) {
+      for (let w = start; w < end; w++) {
+        let word = (state[w] as number) & (flips[w] as number) & ~(shown[w] as number);
+        for (; word !== 0; word &= word - 1) {
           const bit = lowestBit(word);
-          if (this.mayFlip(x, ((w - start) << 5) + bit)) shown[w] = (shown[w] as number) | (1 << bit);
+          const group = ((w - start) << 5) + bit;
+          if (group !== own && !this.mayFlip(x, group)) continue;
+          shown[w] = (shown[w] as number) | (1 << bit);
+          isNew = true;
         }
+      }
     }
+    return isNew;
   }
 
   /** Whether every group of a variable in `state` is shown. */
@@ -87,6 +92,9 @@ export class SolutionPool {
   }
 }
 
+/** Known solutions that show nothing new, one after another, before the rest are passed over. */
+const MOST_IDLE = 8;
+
 export interface NarrowedState {
   /** Domains without the groups shown to be invalid. */
   readonly state: Uint32Array;
@@ -109,9 +117,10 @@ export function narrowState(
   const search = new Search(network, meter);
   const known = pool.within(network, state);
   const variables = [...(task.variables ?? network.layout.size.keys())];
+  let idle = 0;
   for (const solution of known) {
-    if (variables.every((x) => witnesses.covers(x, state))) break;
-    witnesses.mark(solution, state);
+    if (idle === MOST_IDLE || variables.every((x) => witnesses.covers(x, state))) break;
+    idle = witnesses.mark(solution, state) ? 0 : idle + 1;
   }
   const first = known[0] ?? search.solve(state);
   if (!first) return null;

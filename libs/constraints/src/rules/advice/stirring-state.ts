@@ -31,24 +31,21 @@ export const stirringState = judgement({
   judge: ({ vessel, stirrer, baffles }, conditions, proof): Judgement | undefined => {
     const { viscosityMinPaS, viscosityMaxPaS, densityKgPerM3, speedMaxPerS } = conditions;
     if (viscosityMaxPaS === undefined || speedMaxPerS === undefined) return undefined;
-    const at = (viscosityPaS: number, parts: typeof baffles) =>
+    const at = (viscosityPaS: number, chosen: typeof baffles, log?: typeof proof) =>
       reckon(
         impellerTorque,
         {
-          ...impellerInVessel({ vessel, stirrer, baffles: parts }),
+          ...impellerInVessel({ vessel, stirrer, baffles: chosen }),
           densityKgPerM3: densityKgPerM3 ?? assumedDensityKgPerM3,
           viscosityPaS,
           speedPerS: speedMaxPerS,
         },
-        parts === baffles ? proof : undefined,
+        log,
       );
-    const states = [...new Set([viscosityMinPaS ?? viscosityMaxPaS, viscosityMaxPaS])].map(
-      (viscosityPaS) => ({
-        viscosityPaS,
-        chosen: at(viscosityPaS, baffles),
-        careful: at(viscosityPaS, null),
-      }),
-    );
+    const states = [...new Set([viscosityMinPaS ?? viscosityMaxPaS, viscosityMaxPaS])].map((viscosityPaS) => {
+      const chosen = at(viscosityPaS, baffles, proof);
+      return { viscosityPaS, chosen, careful: baffles === null ? chosen : at(viscosityPaS, null) };
+    });
     const lines = states.flatMap(({ viscosityPaS, chosen }) =>
       chosen.ok
         ? [

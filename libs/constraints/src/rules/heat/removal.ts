@@ -37,6 +37,6 @@ export const heatRemoval = comparison({
   source: [
     published('perry-7 table 11-7'),
     coilSource,
-    commonPractice('unfavourable end of U decides; tap water 20 °C at 1 m/s; jacket at most 60 K colder'),
+    commonPractice('unfavourable end of U decides; tap water 20 °C at 2.5 m/s; jacket at most 60 K colder'),
   ],
 });
