@@ -28,7 +28,7 @@ export const renderOfferDocuments = async (view: OfferDocumentsView): Promise<Of
   const letter = await renderOffer(view.offer, view.date);
   const specification = await renderSpecification(view.specification, view.date);
   const workbook = await billXlsx(view.bill);
-  const section = sectionSvg(view.specification.drawing);
+  const section = sectionSvg(view.specification.drawing, view.specification.numbers);
   return [
     { name: 'offer.pdf', mediaType: 'application/pdf', bytes: letter },
     { name: 'specification.pdf', mediaType: 'application/pdf', bytes: specification },

@@ -59,7 +59,10 @@ const reachOf = (scene: Scene): { readonly left: number; readonly right: number 
 };
 
 const fitted = (scene: Scene, frame: SheetFrame, columns: Columns) => {
-  const margin = { x: columns.label + columns.gutter, dimension: scene.dimensions.length > 0 ? 22 : 4 };
+  const margin = {
+    x: columns.label + columns.gutter,
+    dimension: scene.dimensions.length === 0 ? 4 : frame.callouts === 'columns' ? 22 : 10,
+  };
   const { top, bottom } = scene.bounds;
   const { left, right } = reachOf(scene);
   const overhang = Math.max(

@@ -19,7 +19,7 @@ const ofVessel = ({ layout, x, body, upright }: StandingSet): Dimension[] => {
       kind: 'vertical',
       from: [x + rim, 0],
       to: [x, depth],
-      at: x + beside + 13 * detail,
+      at: x + beside + (layout.set.shield === null ? 13 : 24) * detail,
       text: shown(depth),
     },
     {

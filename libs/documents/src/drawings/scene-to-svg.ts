@@ -19,6 +19,8 @@ export interface SvgOptions {
   readonly selected?: SlotPath;
   /** Carries its own colours and style sheet: a file that stands alone. */
   readonly standalone?: boolean;
+  /** Numbers of the slots where they come from several drawings of one system. */
+  readonly numbers?: ReadonlyMap<SlotPath, number>;
   /** Prefix of ids, where several drawings share a page. */
   readonly idPrefix?: string;
 }
@@ -91,6 +93,7 @@ export const sceneToSvg = (scene: Scene, options: SvgOptions): string => {
     width: options.width,
     height: options.height,
     callouts: options.callouts ?? 'columns',
+    numbers: options.numbers,
   };
   const shown = options.dimensions === false ? { ...scene, dimensions: [] } : scene;
   const sheet: Sheet = arrangeSheet(shown, frame);

@@ -47,7 +47,13 @@ export const vesselDetailOf = (model: DrawingModel, set: number): Scene | undefi
       const parsed = parseSlotPath(path);
       return parsed !== undefined && detailSlots.has(parsed.slot);
     }),
-    dimensions: scene.dimensions.filter(({ of }) => of === 'vessel'),
+    dimensions: scene.dimensions
+      .filter(({ of }) => of === 'vessel')
+      .map((dimension) =>
+        dimension.kind === 'vertical'
+          ? dimension
+          : { ...dimension, at: bounds.bottom + 0.05 * (bounds.bottom - bounds.top) },
+      ),
     labels: [],
   };
 };

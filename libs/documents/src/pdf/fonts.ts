@@ -8,8 +8,16 @@ const serif = (file: string): string => require.resolve(`@expo-google-fonts/sour
 
 let registered = false;
 
+/** Weights that are painted on drawings and title blocks, where nothing loads them by itself. */
+const painted = [400, 600, 800] as const;
+
 /** Static instances of Archivo and Source Serif 4 (both OFL-1.1), embedded in every document. */
-export const registerFonts = (): void => {
+export const loadFonts = async (): Promise<void> => {
+  register();
+  await Promise.all(painted.map((fontWeight) => Font.load({ fontFamily: 'Archivo', fontWeight })));
+};
+
+const register = (): void => {
   if (registered) return;
   registered = true;
   Font.register({

@@ -76,10 +76,64 @@ interface LayoutFont {
 const isLayoutFont = (font: unknown): font is LayoutFont =>
   typeof font === 'object' && font !== null && 'layout' in font && 'unitsPerEm' in font;
 
-/** The semibold that the sheet around has loaded. */
-const labelFont = (): LayoutFont | undefined => {
-  const { data } = Font.getFont({ fontFamily: 'Archivo', fontWeight: 600 });
+/** A weight of Archivo that has been loaded for this document. */
+const labelFont = (weight: 400 | 600 | 800): LayoutFont | undefined => {
+  const { data } = Font.getFont({ fontFamily: 'Archivo', fontWeight: weight });
   return isLayoutFont(data) ? data : undefined;
+};
+
+const features = { tnum: true, lnum: true } as const;
+const featureNames = ['tnum', 'lnum'] as const;
+
+const widthOf = (font: LayoutFont, text: string, size: number): number =>
+  (font.layout(text, features).advanceWidth / font.unitsPerEm) * size;
+
+/** The text on at most so many lines of a width; what does not fit ends with an ellipsis. */
+const broken = (
+  font: LayoutFont,
+  text: string,
+  room: { size: number; width: number; lines: number },
+): string[] => {
+  const fits = (line: string): boolean => widthOf(font, line, room.size) <= room.width;
+  const lines: string[] = [];
+  for (const word of text.split(' ')) {
+    const last = lines.at(-1);
+    const longer = last === undefined ? word : `${last} ${word}`;
+    if (last !== undefined && fits(longer)) lines[lines.length - 1] = longer;
+    else lines.push(word);
+  }
+  const kept = lines.slice(0, room.lines);
+  let end = lines.length > room.lines ? `${kept.at(-1) ?? ''}…` : (kept.at(-1) ?? '');
+  while (end.length > 1 && !fits(end)) end = `${end.slice(0, -2).trimEnd()}…`;
+  return [...kept.slice(0, -1), end];
+};
+
+interface Line {
+  /** Left end of the first base line. */
+  readonly at: Point;
+  readonly size: number;
+  readonly weight: 400 | 600 | 800;
+  readonly width: number;
+  readonly colour?: string;
+  readonly lines?: number;
+}
+
+/** A text from a point to the right, shortened to its room. */
+export const paintLine = (painter: Painter, text: string, line: Line): void => {
+  const font = labelFont(line.weight);
+  const shown = printText(text);
+  if (font === undefined || shown === '') return;
+  const { size, width, lines = 1 } = line;
+  painter
+    .save()
+    .fillColor(line.colour ?? ink.ink)
+    .font(font)
+    .fontSize(size);
+  broken(font, shown, { size, width, lines }).forEach((part, i) => {
+    const y = line.at[1] + i * size * 1.12;
+    painter.text(part, line.at[0], y, { lineBreak: false, baseline: 'alphabetic', features: featureNames });
+  });
+  painter.restore();
 };
 
 interface Label {
@@ -92,11 +146,10 @@ interface Label {
 
 /** A text centred on a point at its base line. */
 export const paintLabel = (painter: Painter, text: string, { at, size, colour, halo }: Label): void => {
-  const font = labelFont();
+  const font = labelFont(600);
   if (font === undefined) return;
   const shown = printText(text);
-  const features = { tnum: true, lnum: true };
-  const width = (font.layout(shown, features).advanceWidth / font.unitsPerEm) * size;
+  const width = widthOf(font, shown, size);
   const [x, y] = [at[0] - width / 2, at[1]];
   painter.save();
   if (halo === true)
@@ -108,6 +161,6 @@ export const paintLabel = (painter: Painter, text: string, { at, size, colour, h
     .fillColor(colour ?? ink.ink)
     .font(font)
     .fontSize(size);
-  painter.text(shown, x, y, { lineBreak: false, baseline: 'alphabetic', features: ['tnum', 'lnum'] });
+  painter.text(shown, x, y, { lineBreak: false, baseline: 'alphabetic', features: featureNames });
   painter.restore();
 };

@@ -14,7 +14,12 @@ const unitAfterNumber =
 
 /** Text as the fonts can show it; line breaks become spaces, control characters go. */
 export const printText = (text: string): string =>
-  [...text.replace(/[\r\n\t]+/g, ' ').replace(unitAfterNumber, '$1\u00a0')]
+  [
+    ...text
+      .replace(/[\r\n\t]+/g, ' ')
+      .replace(unitAfterNumber, '$1\u00a0')
+      .replace(/[ \u00a0]× |(?<=\bPS) (?=\d)/g, (gap) => gap.replaceAll(' ', '\u00a0')),
+  ]
     .map((sign) => substitutes[sign] ?? sign)
     .filter((sign) => (sign.codePointAt(0) ?? 0) >= 0x20)
     .join('');

@@ -5,7 +5,7 @@ import type { OfferView } from '../views/offer-view.js';
 import type { SpecificationView } from '../views/specification-view.js';
 import { ComplianceSheets } from './compliance-pages.js';
 import { EvidenceSheets } from './evidence-pages.js';
-import { registerFonts } from './fonts.js';
+import { loadFonts } from './fonts.js';
 import { OfferSheets } from './offer-pages.js';
 import { ConformitySheets, DrawingSheets } from './specification-pages.js';
 
@@ -29,7 +29,7 @@ const documentProps = ({ title, author, date }: Meta): DocumentProps => ({
 });
 
 const render = async (document: ReactElement<DocumentProps>): Promise<Buffer> => {
-  registerFonts();
+  await loadFonts();
   return renderToBuffer(document);
 };
 

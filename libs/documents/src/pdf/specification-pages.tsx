@@ -56,13 +56,15 @@ const Nozzles = ({ table, view, plan }: { table: NozzleTable; view: Specificatio
             <View key={name} style={[style.row, style.dense, i === 0 ? { borderTopWidth: 0 } : {}]}>
               <Text style={[style.strong, { width: px(26) }]}>{name}</Text>
               <Text style={{ width: px(40) }}>{printText(size)}</Text>
-              <Text style={[style.label, { width: px(36) }]}>{printText(place)}</Text>
+              {plan < px(150) ? null : (
+                <Text style={[style.label, { width: px(40) }]}>{printText(place)}</Text>
+              )}
               <Text style={{ flexGrow: 1, flexShrink: 1, flexBasis: 0 }}>{printText(use)}</Text>
             </View>
           ))}
         </View>
         {scene === undefined ? null : (
-          <View>
+          <View style={{ width: plan }}>
             <SectionFigure scene={scene} width={plan} height={plan} callouts="none" />
             <Text style={[style.small, { textAlign: 'center' }]}>Cover from above, front below</Text>
           </View>

@@ -1,8 +1,9 @@
 import { parseSlotPath, type SlotPath } from '@flangewise/model';
 import type { DrawingModel } from '../drawings/drawing-model.js';
 import { denominators, isoScale, type Place, sectionForPaper } from '../drawings/iso-scale.js';
-import { placeAnchors } from '../drawings/place-anchors.js';
+import { numberSlots, placeAnchors } from '../drawings/place-anchors.js';
 import type { Scene } from '../drawings/scene.js';
+import { sectionOf } from '../drawings/section.js';
 import { detailSlots, vesselDetailOf } from '../drawings/vessel-detail.js';
 
 /** A drawing on a sheet, at a scale `1 : denominator`, in a box of paper millimetres. */
@@ -18,7 +19,7 @@ export interface Figures {
   readonly first: readonly FigureView[];
   /** Sections of single sets where there are several, by their place among the drawn sets. */
   readonly sets: readonly (readonly FigureView[])[];
-  /** One number a slot, the same on every sheet. */
+  /** One number a slot, the same on every sheet; for a single set those of its section on screen. */
   readonly numbers: ReadonlyMap<SlotPath, number>;
 }
 
@@ -114,11 +115,13 @@ export const figuresOf = (
   places: { readonly first: Place; readonly set: Place },
 ): Figures => {
   const general = sectionForPaper(model, places.first);
-  const all = general?.scene.slots.map(({ path }) => path) ?? [];
-  if (general === null || model.sets.length === 1) {
+  const whole = sectionOf(model);
+  if (general === null || whole === undefined) return { first: [], sets: [], numbers: new Map() };
+  const all = whole.slots.map(({ path }) => path);
+  if (model.sets.length === 1) {
     const set = model.sets[0]?.index ?? 0;
-    const first = general === null ? [] : setFigures({ model, place: places.first, set, letter: 'A' });
-    return { first, sets: [], numbers: numbered(first, all) };
+    const first = setFigures({ model, place: places.first, set, letter: 'A' });
+    return { first, sets: [], numbers: numberSlots(whole, placeAnchors(whole)) };
   }
   const overview: FigureView = {
     caption: `General arrangement, ${scaleText(general.denominator)}.`,
