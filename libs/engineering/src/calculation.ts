@@ -68,8 +68,11 @@ const describeIssue = (issue: z.core.$ZodIssue, inputs: unknown): CalculationErr
   };
 };
 
-const hasOnlyFiniteNumbers = (outputs: object): boolean =>
-  Object.values(outputs).every((value) => typeof value !== 'number' || Number.isFinite(value));
+/** Lists and objects within are looked through as well. */
+const hasOnlyFiniteNumbers = (value: unknown): boolean => {
+  if (typeof value === 'number') return Number.isFinite(value);
+  return typeof value !== 'object' || value === null || Object.values(value).every(hasOnlyFiniteNumbers);
+};
 
 /**
  * Evaluates a calculation on unchecked inputs: schema, range, method, finite result.

@@ -1,4 +1,4 @@
-import { type EndForm, endProfile } from './end-form.js';
+import { type EndForm, endProfile, type EndSize } from './end-form.js';
 import { type EndProfile, heightOfVolume, wallVolume } from './end-profile.js';
 
 /** An upright vessel: cylinder, end below, open or flanged above [m]. */
@@ -20,15 +20,18 @@ export interface VesselGeometry {
   readonly endWallVolume: number;
 }
 
+/** The end of the vessel as its own formulas take it. */
+export const endSizeOf = (size: VesselSize): EndSize => ({
+  form: size.form,
+  diameter: size.innerDiameter,
+  nominalDiameter: size.innerDiameter + 2 * size.endThickness,
+  coneHalfAngleRad: size.coneHalfAngleRad,
+});
+
 /** The end's radii come from its own outer diameter, inner diameter plus twice its wall. */
 export const vesselGeometry = (size: VesselSize): VesselGeometry => {
   const { innerDiameter: Di, wallThickness: e, endThickness } = size;
-  const end = endProfile({
-    form: size.form,
-    diameter: Di,
-    nominalDiameter: Di + 2 * endThickness,
-    coneHalfAngleRad: size.coneHalfAngleRad,
-  });
+  const end = endProfile(endSizeOf(size));
   const outerDiameter = Di + 2 * e;
   const crossSection = (Math.PI / 4) * Di ** 2;
   return {
@@ -52,6 +55,14 @@ export interface Fill {
   /** Wetted inner surface of the cylinder alone [m²]. */
   readonly wettedCylinderArea: number;
 }
+
+/** Inner surface up to a height above the lowest point, at most to the rim [m²]. */
+export const areaUpTo = (size: VesselSize, { end, depth }: VesselGeometry, height: number): number => {
+  const level = Math.min(height, depth);
+  return level < end.height
+    ? end.areaTo(level)
+    : end.area + Math.PI * size.innerDiameter * (level - end.height);
+};
 
 /** The vessel at rest with a volume of liquid, from zero to the whole volume. */
 export const fillOf = (size: VesselSize, { end }: VesselGeometry, volume: number): Fill => {

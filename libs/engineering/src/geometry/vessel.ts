@@ -1,42 +1,18 @@
 import { z } from 'zod';
 import { succeed } from '@flangewise/model';
-import { calculation, quantity, type StepLog } from '../calculation.js';
+import { calculation, type StepLog } from '../calculation.js';
 import { formulaStep } from '../formula-step.js';
-import { missingInput } from '../missing-input.js';
-import { outOfRange } from '../out-of-range.js';
 import { published } from '../source-reference.js';
 import { shown } from '../shown.js';
-import { endFormField } from './end-form.js';
-import {
-  area,
-  coneHalfAngleField,
-  distance,
-  extentField,
-  lengthField,
-  mass,
-  volume,
-} from './geometry-fields.js';
-import { type Fill, fillOf, type VesselGeometry, vesselGeometry } from './vessel-geometry.js';
+import { area, distance, extentField, mass, volume } from './geometry-fields.js';
+import { areaUpTo, type Fill, fillOf, type VesselGeometry } from './vessel-geometry.js';
+import { vesselFields, vesselOf } from './vessel-inputs.js';
 
 const inputs = z.strictObject({
-  innerDiameterM: lengthField('D_i', 'Inner diameter'),
-  cylinderLengthM: extentField(
-    'L',
-    'Length of the cylinder to the rim, the straight flange of the end with it',
-  ),
-  wallThicknessM: lengthField('e', 'Wall of the cylinder'),
-  endThicknessM: lengthField('e_e', 'Wall of the end'),
-  form: endFormField,
-  coneHalfAngleDeg: coneHalfAngleField.optional(),
-  densityKgPerM3: quantity(
-    { unit: 'kg/m3', symbol: 'ρ', description: 'Density of the vessel material' },
-    z.number().positive(),
-  ),
-  flangeOuterDiameterM: lengthField('D_f', 'Outer diameter of the rim flange').optional(),
-  flangeHeightM: lengthField('h_f', 'Height of the rim flange').optional(),
-  fillVolumeM3: quantity(
-    { unit: 'm3', symbol: 'V_f', description: 'Volume of the contents at rest' },
-    z.number().min(0),
+  ...vesselFields,
+  jacketTopM: extentField(
+    'h_j',
+    'Height to which the jacket reaches above the lowest point; the rim unless given',
   ).optional(),
 });
 
@@ -121,6 +97,7 @@ const explainFill = (fillVolume: number, fill: Fill, log: StepLog): void => {
  * @param form          end; torispherical radii on the outer diameter of the end, D_i + 2 e_e
  * @param flangeOuterDiameterM, flangeHeightM a ring round the shell; both or neither [m]
  * @param fillVolumeM3  contents at rest [m³]
+ * @param jacketTopM    end of the jacket above the lowest point, the rim unless given [m]
  * @returns volumes [m³], depths [m], surfaces [m²], masses [kg]; fill results where a fill is given
  * @range lengths above zero, fill at most the inner volume, torispherical end at most D_i / 2 thick
  * @error CALC_OUT_OF_RANGE for a fill above the volume or a flange inside the shell; CALC_INVALID_INPUT for a
@@ -143,65 +120,18 @@ export const vessel = calculation({
     flangeMassKg: mass('m_f', 'Mass of the rim flange'),
     massKg: mass('m', 'Mass of the vessel'),
     fillDepthM: distance('h_f', 'Depth of the contents').optional(),
-    wettedAreaM2: area('A_f', 'Wetted surface, the area of a full jacket at this fill').optional(),
+    wettedAreaM2: area('A_f', 'Wetted surface').optional(),
     wettedCylinderAreaM2: area('A_c', 'Wetted surface of the cylinder alone').optional(),
+    jacketAreaM2: area('A_j', 'Wetted surface that the jacket covers at this fill').optional(),
   }),
   formula: String.raw`V = V_e + \tfrac{\pi}{4} D_i^2 L,\quad m = \rho\left(\tfrac{\pi}{4}(D_e^2 - D_i^2)L + A t + M t^2 + \tfrac{2\pi}{3}t^3\right)`,
   range: 'lengths above zero; fill at most the inner volume; nozzles and internals not counted',
   source: [published('din-28011:2012'), published('din-28013:2012')],
   compute: (given, log) => {
-    const {
-      flangeOuterDiameterM: flangeOuter,
-      flangeHeightM: flangeHeight,
-      fillVolumeM3,
-      densityKgPerM3,
-    } = given;
-    if (given.form === 'conical' && given.coneHalfAngleDeg === undefined) {
-      return missingInput('coneHalfAngleDeg', 'a conical end needs half of its opening angle, 10 to 75°');
-    }
-    if ((flangeOuter === undefined) !== (flangeHeight === undefined)) {
-      return missingInput(
-        flangeOuter === undefined ? 'flangeOuterDiameterM' : 'flangeHeightM',
-        'a rim flange needs both its outer diameter and its height',
-      );
-    }
-    if (given.form.startsWith('torispherical') && given.endThicknessM > given.innerDiameterM / 2) {
-      return outOfRange({
-        field: 'endThicknessM',
-        given: given.endThicknessM,
-        unit: 'm',
-        allowed: `at most half of the inner diameter (${shown(given.innerDiameterM / 2)} m) for a torispherical end`,
-      });
-    }
-    const size = {
-      innerDiameter: given.innerDiameterM,
-      cylinderLength: given.cylinderLengthM,
-      wallThickness: given.wallThicknessM,
-      endThickness: given.endThicknessM,
-      form: given.form,
-      coneHalfAngleRad: ((given.coneHalfAngleDeg ?? 45) * Math.PI) / 180,
-    };
-    const geometry = vesselGeometry(size);
-    if (flangeOuter !== undefined && flangeOuter < geometry.outerDiameter) {
-      return outOfRange({
-        field: 'flangeOuterDiameterM',
-        given: flangeOuter,
-        unit: 'm',
-        allowed: `at least the outer diameter of the shell (${shown(geometry.outerDiameter)} m)`,
-      });
-    }
-    if (fillVolumeM3 !== undefined && fillVolumeM3 > geometry.volume * (1 + 1e-12)) {
-      return outOfRange({
-        field: 'fillVolumeM3',
-        given: fillVolumeM3,
-        unit: 'm³',
-        allowed: `at most the inner volume (${shown(geometry.volume)} m³)`,
-      });
-    }
-    const flangeVolume =
-      flangeOuter === undefined
-        ? 0
-        : (Math.PI / 4) * (flangeOuter ** 2 - geometry.outerDiameter ** 2) * (flangeHeight ?? 0);
+    const { fillVolumeM3, densityKgPerM3 } = given;
+    const checked = vesselOf(given);
+    if (!checked.ok) return checked;
+    const { size, geometry, flangeVolume } = checked.value;
     const fill = fillVolumeM3 === undefined ? undefined : fillOf(size, geometry, fillVolumeM3);
     if (log !== undefined) {
       explain(given, geometry, log);
@@ -224,6 +154,7 @@ export const vessel = calculation({
             fillDepthM: fill.depth,
             wettedAreaM2: fill.wettedArea,
             wettedCylinderAreaM2: fill.wettedCylinderArea,
+            jacketAreaM2: areaUpTo(size, geometry, Math.min(fill.depth, given.jacketTopM ?? Infinity)),
           }),
     });
   },
