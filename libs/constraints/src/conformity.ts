@@ -1,8 +1,10 @@
-import { designStressAt, vesselAssessment } from '@flangewise/engineering';
+import { designStressAt, findSubstanceHazards, vesselAssessment } from '@flangewise/engineering';
 import type { Conformity, ItemOf, System } from '@flangewise/model';
 import { commonPractice, published } from './source.js';
 import type { Chosen } from './chosen.js';
 import type { Conditions } from './conditions.js';
+import { assemblyConformity, jacketConformity } from './conformity-chambers.js';
+import { isAmerican, isBritish } from './country.js';
 import { reckon } from './figure.js';
 import { shownQuantity } from './shown-quantity.js';
 
@@ -28,7 +30,11 @@ const stressRatio = (vessel: Vessel, maxTemperatureK: number) => {
 const worstFluid = 'hydrogen';
 
 const europe = (vessel: Vessel, conditions: Conditions, set: number): Conformity => {
-  const known = conditions.media.flatMap((m) => m.cas ?? []);
+  const substances = conditions.media.map((m) => m.cas ?? m.name);
+  const known = substances.filter((substance) => findSubstanceHazards(substance).ok);
+  const unknown = conditions.media
+    .filter((m) => m.role !== 'catalyst' && !known.includes(m.cas ?? m.name))
+    .map((m) => m.name);
   const maxTemperatureK = vessel.rating?.maxTemperatureK ?? testTemperatureK;
   const ps = (vessel.rating?.maxPressurePaGauge ?? 0) / 1e5;
   const outcome = reckon(vesselAssessment, {
@@ -53,7 +59,9 @@ const europe = (vessel: Vessel, conditions: Conditions, set: number): Conformity
   const assumed =
     known.length === 0
       ? ' The media are not known: a gas of fluid group 1 was assumed, the strictest case.'
-      : '';
+      : unknown.length === 0
+        ? ''
+        : ` Not on file and not counted: ${unknown.join(', ')}; its hazard classes can raise the fluid group.`;
   const marking = r.ceMarking
     ? `CE marking under the directive${r.notifiedBody ? ' with a notified body' : ''}`
     : 'no CE marking under the directive (sound engineering practice)';
@@ -97,17 +105,25 @@ export const conformityOf = (
   conditions: readonly Conditions[],
   sets: readonly { readonly set: number; readonly chosen: Chosen }[],
 ): readonly Conformity[] => {
-  const country = (system.inquiry.site.country ?? '').toLowerCase();
-  const isBritish = /britain|kingdom|england|scotland|wales|^uk$|^gb$/.test(country);
-  const isAmerican = /united states|^usa?$|america/.test(country);
-  return sets.flatMap(({ set, chosen }) => {
+  const { country } = system.inquiry.site;
+  const own = sets.flatMap(({ set, chosen }) => {
     const vessel = chosen('vessel');
-    const own = conditions[set];
-    if (vessel?.slot !== 'vessel' || own === undefined) return [];
-    const eu = europe(vessel, own, set);
+    const asked = conditions[set];
+    if (vessel?.slot !== 'vessel' || asked === undefined) return [];
+    const eu = europe(vessel, asked, set);
     const others = elsewhere(vessel, eu.category, set).filter(
-      (c) => (c.region === 'Great Britain' && isBritish) || (c.region === 'United States' && isAmerican),
+      (c) =>
+        (c.region === 'Great Britain' && isBritish(country)) ||
+        (c.region === 'United States' && isAmerican(country)),
     );
-    return [eu, ...others];
+    return [eu, ...jacketConformity(vessel, set), ...others];
   });
+  const discs = sets.flatMap(({ chosen }) => chosen('relief') ?? []);
+  return [
+    ...own,
+    ...assemblyConformity(
+      own.filter((c) => c.region === 'European Union'),
+      discs,
+    ),
+  ];
 };

@@ -11,19 +11,32 @@ import {
   probeWish,
 } from './rules/accessories/wanted.js';
 import { adiabaticRiseAdvice } from './rules/advice/adiabatic-rise.js';
+import { cutOffs } from './rules/advice/cut-offs.js';
+import { machineryLaw, explosionLaw, electricalLaw } from './rules/advice/directives.js';
+import { discOrder } from './rules/advice/disc-order.js';
+import { exportLicence } from './rules/advice/export-licence.js';
 import { gasIntoLiquid } from './rules/advice/gas-into-liquid.js';
+import { gasReservoir } from './rules/advice/gas-reservoir.js';
 import { heatUpAdvice } from './rules/advice/heat-up.js';
 import { highestSpeedAdvice } from './rules/advice/highest-speed.js';
+import { reliefAreas } from './rules/advice/relief-areas.js';
 import { removalByFilms } from './rules/advice/removal-by-films.js';
+import { controlSignals } from './rules/advice/signals.js';
 import { stirringState } from './rules/advice/stirring-state.js';
 import { tighteningAdvice } from './rules/advice/tightening.js';
+import { totalPressureAdvice } from './rules/advice/total-pressure.js';
+import { upkeep } from './rules/advice/upkeep.js';
 import { uptakeLimitAdvice } from './rules/advice/uptake-limit.js';
+import { utilities } from './rules/advice/utilities.js';
+import { ventLoad } from './rules/advice/vent-load.js';
 import { coilHazards } from './rules/caution/coil.js';
 import { explosiveMixture } from './rules/caution/explosive-mixture.js';
-import { fluidGroupOfVapour } from './rules/caution/glass-acid.js';
+import { fluidGroupOfVapour } from './rules/caution/fluid-group-of-vapour.js';
 import { glassUnderGas } from './rules/caution/glass.js';
+import { hotOutside } from './rules/caution/hot-outside.js';
 import { hydrogenService } from './rules/caution/hydrogen.js';
 import { inertingCaution } from './rules/caution/inerting.js';
+import { insideZone } from './rules/caution/inside-zone.js';
 import { liningPermeation } from './rules/caution/lining.js';
 import { oxygenService } from './rules/caution/oxygen.js';
 import { toxicGas } from './rules/caution/toxic-gas.js';
@@ -66,6 +79,7 @@ import { noMetal } from './rules/material/no-metal.js';
 import { vesselMaterial } from './rules/material/vessel-material.js';
 import { certificatesWish } from './rules/papers/certificates.js';
 import { qualificationWish } from './rules/papers/qualification.js';
+import { limitBelowTs } from './rules/protection/limit-below-ts.js';
 import { limiterNeeded } from './rules/protection/limiter.js';
 import { shieldNeeded } from './rules/protection/shield.js';
 import { burstBelowPs } from './rules/relief/burst-below-ps.js';
@@ -103,6 +117,7 @@ import { partOfFamily } from './rules/supply/family.js';
 import { frameBore } from './rules/supply/frame-bore.js';
 import { frameMass } from './rules/supply/frame-mass.js';
 import { frameSets } from './rules/supply/frame-sets.js';
+import { gasFlow } from './rules/supply/gas-flow.js';
 import { gasInletNeeded } from './rules/supply/gas-inlet.js';
 import { gasKind } from './rules/supply/gas-kind.js';
 import { gasPressure } from './rules/supply/gas-pressure.js';
@@ -199,6 +214,7 @@ export const ruleBook: readonly Rule[] = [
   staticCharge,
   hotSurface,
   areaMarking,
+  limitBelowTs,
   limiterNeeded,
   shieldNeeded,
   bottomValveFits,
@@ -216,6 +232,7 @@ export const ruleBook: readonly Rule[] = [
   frameBore,
   frameMass,
   frameSets,
+  gasFlow,
   gasInletNeeded,
   gasKind,
   gasPressure,
@@ -232,17 +249,32 @@ export const ruleBook: readonly Rule[] = [
   explosiveMixture,
   fluidGroupOfVapour,
   glassUnderGas,
+  hotOutside,
   hydrogenService,
   inertingCaution,
+  insideZone,
   liningPermeation,
   oxygenService,
   toxicGas,
   adiabaticRiseAdvice,
+  cutOffs,
+  machineryLaw,
+  explosionLaw,
+  electricalLaw,
+  discOrder,
+  exportLicence,
   gasIntoLiquid,
+  gasReservoir,
   heatUpAdvice,
   highestSpeedAdvice,
+  reliefAreas,
   removalByFilms,
+  controlSignals,
   stirringState,
   tighteningAdvice,
+  totalPressureAdvice,
+  upkeep,
   uptakeLimitAdvice,
+  utilities,
+  ventLoad,
 ];

@@ -32,7 +32,10 @@ export const areaMarking = partRule({
     }
     if (marking === undefined) {
       return dust
-        ? met
+        ? notDecidable(
+            `${part.name}: its surface temperature hangs on the ignition temperatures of cloud and layer of the dust, which are not known.`,
+            'ignition temperatures of the dust',
+          )
         : notDecidable(
             `${part.name}: gas group and temperature class hang on the substances, which are not known.`,
             'process.media',

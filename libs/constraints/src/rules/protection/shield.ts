@@ -1,4 +1,4 @@
-import { met, notMet } from '../../figure.js';
+import { caution, met, notMet } from '../../figure.js';
 import { judgement } from '../../rule.js';
 import { commonPractice } from '../../source.js';
 import { shownQuantity } from '../../shown-quantity.js';
@@ -8,7 +8,10 @@ export const shieldNeeded = judgement({
   title: 'A glass vessel stands behind a shield that takes it',
   group: 'protection',
   kind: 'hard',
-  of: { vessel: ['construction', 'geometry', 'jacket', 'depthM'], shield: ['maxDiameterM', 'maxHeightM'] },
+  of: {
+    vessel: ['construction', 'geometry', 'jacket', 'depthM'],
+    shield: ['maxDiameterM', 'maxHeightM', 'interlock'],
+  },
   conditions: [],
   judge: ({ vessel, shield }) => {
     if (shield === null) {
@@ -26,11 +29,16 @@ export const shieldNeeded = judgement({
         `${shield.name} takes vessels up to ${shownQuantity(shield.maxDiameterM, 'm')} across; ${vessel.name} measures ${shownQuantity(across, 'm', 'up')}.`,
       );
     }
-    return depthM > shield.maxHeightM
-      ? notMet(
-          `${shield.name} takes vessels up to ${shownQuantity(shield.maxHeightM, 'm')} high; ${vessel.name} is ${shownQuantity(depthM, 'm', 'up')} deep.`,
-        )
-      : met;
+    if (depthM > shield.maxHeightM) {
+      return notMet(
+        `${shield.name} takes vessels up to ${shownQuantity(shield.maxHeightM, 'm')} high; ${vessel.name} is ${shownQuantity(depthM, 'm', 'up')} deep.`,
+      );
+    }
+    return shield.interlock
+      ? met
+      : caution(
+          `${shield.name} has no interlock: a rule of the house has to keep its door shut while there is pressure in ${vessel.name}.`,
+        );
   },
   met: 'The shield stands between the vessel and people.',
   source: [commonPractice('a shield is compulsory for glass vessels under pressure')],

@@ -1,0 +1,39 @@
+import { materialGrade } from '@flangewise/engineering';
+import { caution, type Judgement } from '../../figure.js';
+import { judgement } from '../../rule.js';
+import { fromMemory } from '../../source.js';
+import { shownQuantity } from '../../shown-quantity.js';
+
+/** Regulation (EU) 2021/821, annex I, 2B350.a: reaction vessels above 100 L and below 20 000 L. */
+const fromL = 100;
+/** Families of materials that the entry names; stainless steel is not among them, high nickel alloys are. */
+const listed = ['nickel alloy', 'titanium', 'zirconium', 'tantalum', 'glass', 'fluoropolymer', 'graphite'];
+
+const isListed = (material: string): boolean => {
+  const grade = materialGrade(material);
+  return !grade.ok || grade.value.families.some((family) => listed.includes(family));
+};
+
+export const exportLicence = judgement({
+  id: 'papers.export-licence',
+  title: 'Export licence',
+  group: 'papers',
+  kind: 'advice',
+  of: { vessel: ['innerVolumeL', 'material'] },
+  conditions: ['country'],
+  judge: ({ vessel }): Judgement | undefined => {
+    if (vessel.innerVolumeL <= fromL) return undefined;
+    const shown = `${vessel.name} holds ${shownQuantity(vessel.innerVolumeL / 1000, 'm3')}`;
+    const entry = 'Regulation (EU) 2021/821, annex I, 2B350.a (to be checked against the text in force)';
+    return isListed(vessel.material)
+      ? caution(
+          `${shown} and touches the product with ${vessel.material}: leaving the Union it can need an export licence, ${entry}. Ask for the end use and the end user before anything is promised.`,
+        )
+      : {
+          status: 'met',
+          text: `${shown}: reactors above 100 L can need an export licence where they are of corrosion-resistant materials, ${entry}; ask for the end use.`,
+        };
+  },
+  met: 'The vessel is too small to need an export licence.',
+  source: [fromMemory('Regulation (EU) 2021/821 annex I 2B350')],
+});

@@ -1,0 +1,96 @@
+import {
+  criticalPressureRatio,
+  discCoefficient,
+  findFluid,
+  gasArea,
+  ventBackPressure,
+  ventThrust,
+} from '@flangewise/engineering';
+import { absoluteToGauge } from '@flangewise/quantities';
+import type { Conditions } from '../../conditions.js';
+import { caution, type Judgement, reckon } from '../../figure.js';
+import { mainLiquid } from '../../liquid.js';
+import { judgement } from '../../rule.js';
+import { commonPractice, published } from '../../source.js';
+import { shownQuantity } from '../../shown-quantity.js';
+import { isentropicExponent, relievingPressurePaAbs } from '../relief/gas-feed.js';
+
+/** A line of the usual length with two bends, until the drawing of the site is there. */
+const usualLengthM = 5;
+const usualResistance = 2;
+const roomK = 293.15;
+
+/** What leaves through the vent: the gas, else the vapour of the main liquid. */
+const ventedOf = ({ gases, media }: Pick<Conditions, 'gases' | 'media'>) => {
+  const name = gases[0] ?? mainLiquid(media)?.name;
+  const fluid = name === undefined ? undefined : findFluid(name);
+  return fluid?.ok === true ? fluid.value : undefined;
+};
+
+export const ventLoad = judgement({
+  id: 'relief.vent-load',
+  title: 'Back pressure and thrust of the vent line',
+  group: 'relief',
+  kind: 'advice',
+  unit: 'Pa',
+  of: {
+    relief: ['burstPressurePaGauge', 'tolerance', 'areaM2'],
+    ventLine: ['diameterM', 'rating', 'kind'],
+  },
+  conditions: ['gases', 'media', 'temperatureMaxK'],
+  judge: ({ relief, ventLine }, conditions, proof): Judgement | undefined => {
+    const vented = ventedOf(conditions);
+    if (ventLine === null || vented === undefined) return undefined;
+    const inletPressurePaAbs = relievingPressurePaAbs(relief);
+    const gas = {
+      temperatureK: conditions.temperatureMaxK ?? roomK,
+      molarMassKgPerMol: vented.molarMassKgPerMol,
+      isentropicExponent,
+    };
+    const device = {
+      ...gas,
+      compressibilityFactor: 1,
+      inletPressurePaAbs,
+      dischargeCoefficient: discCoefficient,
+    };
+    // The area grows with the flow, so that the area for 1 kg/s tells the flow of the whole disc.
+    const forOne = reckon(gasArea, { ...device, massFlowKgPerS: 1 });
+    if (!forOne.ok) return undefined;
+    const massFlowKgPerS = relief.areaM2 / forOne.value.areaM2;
+    reckon(gasArea, { ...device, massFlowKgPerS }, proof);
+    const line = { ...gas, massFlowKgPerS, lineDiameterM: ventLine.diameterM };
+    const back = reckon(
+      ventBackPressure,
+      { ...line, lineLengthM: usualLengthM, fittingResistance: usualResistance },
+      proof,
+    );
+    const thrust = reckon(ventThrust, line, proof);
+    const critical = reckon(criticalPressureRatio, { isentropicExponent }, proof);
+    if (!back.ok || !thrust.ok || !critical.ok) return undefined;
+    const { backPressurePaAbs } = back.value;
+    const backPaGauge = Math.max(0, absoluteToGauge(backPressurePaAbs));
+    const rated = ventLine.rating?.maxPressurePaGauge;
+    const shown = `When the disc opens, up to ${massFlowKgPerS.toPrecision(2)} kg/s of ${vented.name} make ${shownQuantity(backPaGauge, 'Pa', 'up')} at the start of ${ventLine.name} (${String(usualLengthM)} m with two bends) and a thrust of ${shownQuantity(thrust.value.designForceN, 'N', 'up')} at its end: anchor it`;
+    const figures = { demand: backPaGauge, ...(rated === undefined ? {} : { limit: rated }) };
+    if (rated !== undefined && backPaGauge > rated) {
+      return {
+        ...caution(`${shown}. The line is rated ${shownQuantity(rated, 'Pa', 'down')}: take a wider one.`),
+        ...figures,
+      };
+    }
+    if (backPressurePaAbs > critical.value.criticalRatio * inletPressurePaAbs) {
+      return {
+        ...caution(`${shown}. The back pressure throttles the disc: take a wider or shorter line.`),
+        ...figures,
+      };
+    }
+    const tank = ventLine.kind === 'to outside' ? '' : ` The resistance of what it leads to comes on top.`;
+    return { status: 'met', text: `${shown}.${tank}`, ...figures };
+  },
+  met: 'Nothing is vented.',
+  source: [
+    published('fanno-flow'),
+    published('API 520 part I'),
+    commonPractice('line of 5 m with two bends, dynamic load factor 2, until the site is drawn'),
+  ],
+});
