@@ -1,0 +1,79 @@
+'use client';
+
+import { useMutation, useQuery, useQueryClient } from '@tanstack/react-query';
+import { useRouter } from 'next/navigation';
+import { errorText } from '../api/api-error';
+import { api, type Inputs } from '../api/client';
+import { useInquiry } from '../api/use-inquiry';
+import { useMe } from '../api/use-me';
+import { Empty, Fault } from '../look/notice';
+import { StatusMark } from '../look/status-mark';
+import { Working } from '../look/working';
+import { Loading } from '../shell/loading';
+import { Page } from '../shell/page';
+import { OfferTermsForm } from './offer-terms-form';
+import { termsOf } from './terms-of';
+
+/** Makes the first offer of a system: its terms, and what will still stand against sending it. */
+export function NewOffer({ systemId }: { readonly systemId: string }) {
+  const me = useMe();
+  const router = useRouter();
+  const client = useQueryClient();
+  const system = useQuery({
+    queryKey: ['system-state', systemId],
+    queryFn: () => api.systems.get.query({ id: systemId }),
+  });
+  const inquiry = useInquiry(system.data?.inquiryId, systemId);
+  const create = useMutation({
+    mutationFn: (input: Inputs['offers']['create']) => api.offers.create.mutate(input),
+    onSuccess: async ({ id }) => {
+      await client.invalidateQueries({ queryKey: ['inquiry'] });
+      router.push(`/offers/${id}`);
+    },
+  });
+  if (system.data === undefined || me === undefined)
+    return <Loading sheet="Offer" what="the system" query={system} />;
+  const { assessment, name } = system.data;
+  return (
+    <Page title="Offer" sheet="Offer" job={inquiry.job} links={inquiry.links}>
+      <main
+        id="main"
+        className="mx-auto grid max-w-[1440px] gap-6 px-4 py-6 lg:grid-cols-[minmax(0,2fr)_minmax(0,1fr)] lg:px-6"
+      >
+        <section className="sec">
+          <h1 className="text-heading font-semibold">Offer for system {name}</h1>
+          {me.role === 'applications_engineer' ? (
+            <>
+              <Empty text="Freezes the system as it is now, prices it by the list in force and writes the documents." />
+              <OfferTermsForm
+                action="Make the offer"
+                isBusy={create.isPending}
+                onTerms={(terms) => create.mutate({ systemId, ...termsOf(terms) })}
+              />
+              {create.isPending && <Working text="Pricing the system and writing its documents." />}
+              {create.isError && <Fault text={errorText(create.error)} />}
+            </>
+          ) : (
+            <Empty text="No offer has been made of this system yet." />
+          )}
+        </section>
+        <aside className="sec">
+          <h2 className="font-semibold">What stands against sending it</h2>
+          {assessment.blocking.length === 0 ? (
+            <p className="mt-1">
+              <StatusMark status="met" /> Nothing.
+            </p>
+          ) : (
+            <ul>
+              {assessment.blocking.map((text) => (
+                <li key={text} className="row py-1.5">
+                  <StatusMark status="not decidable" /> {text}
+                </li>
+              ))}
+            </ul>
+          )}
+        </aside>
+      </main>
+    </Page>
+  );
+}

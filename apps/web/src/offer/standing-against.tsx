@@ -1,0 +1,62 @@
+'use client';
+
+import { useMutation } from '@tanstack/react-query';
+import { errorText } from '../api/api-error';
+import { api, type Inputs, type Outputs } from '../api/client';
+import type { Me } from '../api/use-me';
+import { isoDayText } from '../figures/moment';
+import { Fault } from '../look/notice';
+import { StatusMark } from '../look/status-mark';
+import { ReleaseForm } from './release-form';
+
+type OfferRecord = Outputs['offers']['get'];
+
+/** What keeps an offer from being sent, who released what, and the approver's part in it. */
+export function StandingAgainst({
+  record,
+  me,
+  onChange,
+}: {
+  readonly record: OfferRecord;
+  readonly me: Me;
+  readonly onChange: () => void;
+}) {
+  const release = useMutation({
+    mutationFn: (input: Inputs['offers']['release']) => api.offers.release.mutate(input),
+    onSuccess: onChange,
+  });
+  return (
+    <section className="sec">
+      <h2 className="font-semibold">What stands against sending it</h2>
+      {record.blocking.length === 0 ? (
+        <p className="mt-1">
+          <StatusMark status="met" /> Nothing.
+        </p>
+      ) : (
+        <ul>
+          {record.blocking.map((text) => (
+            <li key={text} className="row py-1.5">
+              <StatusMark status="not decidable" /> {text}
+            </li>
+          ))}
+        </ul>
+      )}
+      {record.releases.map(({ what, note, by, at }) => (
+        <p key={what} className="row py-1.5">
+          <StatusMark status="met" /> {what === 'discount' ? 'Discount' : 'Special'} released by {by},{' '}
+          {isoDayText(at)}: {note}
+        </p>
+      ))}
+      {me.role === 'approver' &&
+        record.waitsFor.map((what) => (
+          <ReleaseForm
+            key={what}
+            what={what}
+            isBusy={release.isPending}
+            onRelease={(kind, note) => release.mutate({ id: record.id, what: kind, note })}
+          />
+        ))}
+      {release.isError && <Fault text={errorText(release.error)} />}
+    </section>
+  );
+}
