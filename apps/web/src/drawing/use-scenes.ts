@@ -1,0 +1,52 @@
+import type { DrawingFacts } from '@flangewise/constraints';
+import type { SlotPath } from '@flangewise/model';
+import {
+  arrangeSheet,
+  coverPlanOf,
+  drawingModelOf,
+  type Scene,
+  sectionOf,
+  vesselDetailOf,
+} from '@flangewise/documents/drawings';
+import { useMemo } from 'react';
+
+export interface Scenes {
+  /** The whole, standing on its frame; undefined while no vessel is chosen. */
+  readonly section: Scene | undefined;
+  /** The vessel alone, for narrow screens. */
+  readonly detail: Scene | undefined;
+  readonly coverPlan: Scene | undefined;
+  /** Numbers of all chosen slots, as the section counts them. */
+  readonly numbers: ReadonlyMap<SlotPath, number>;
+  /** Slots that have a callout: the others are listed beside the drawing. */
+  readonly drawn: ReadonlySet<SlotPath>;
+}
+
+const nothing: Scenes = {
+  section: undefined,
+  detail: undefined,
+  coverPlan: undefined,
+  numbers: new Map(),
+  drawn: new Set(),
+};
+
+/** Numbers and callouts do not hang on the size of the sheet; one for all of them. */
+const sheet = { width: 900, height: 660, callouts: 'columns' } as const;
+
+/** What there is to draw of one vessel set with everything that it shares. */
+export function useScenes(facts: DrawingFacts | undefined, set: number): Scenes {
+  return useMemo(() => {
+    if (facts === undefined) return nothing;
+    const model = drawingModelOf(facts);
+    const section = sectionOf(model, { set });
+    if (section === undefined) return nothing;
+    const { numbers, callouts } = arrangeSheet(section, sheet);
+    return {
+      section,
+      detail: vesselDetailOf(model, set),
+      coverPlan: coverPlanOf(model, set),
+      numbers,
+      drawn: new Set(callouts.map(({ slot }) => slot.path)),
+    };
+  }, [facts, set]);
+}

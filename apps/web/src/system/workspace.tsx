@@ -1,0 +1,253 @@
+'use client';
+
+import { inquirySchema, parseSlotPath, readDocument } from '@flangewise/model';
+import { useQueryClient } from '@tanstack/react-query';
+import Link from 'next/link';
+import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
+import type { InquiryRecord } from '../api/use-inquiry';
+import type { Me } from '../api/use-me';
+import { ConditionStrip } from '../conditions/condition-strip';
+import { conditionsOfInquiry } from '../conditions/conditions-of-inquiry';
+import { useScenes } from '../drawing/use-scenes';
+import type { Engine } from '../engine/use-engine';
+import { type Job, Page } from '../shell/page';
+import type { SheetLinks } from '../shell/sheets';
+import type { CheckGroup } from './check-groups';
+import { CheckList } from './check-list';
+import { CompleteButton } from './complete-button';
+import { ConflictPanel } from './conflict-panel';
+import { DrawingSheet, type SheetView } from './drawing-sheet';
+import { EvidenceDrawer } from './evidence-drawer';
+import { OtherChanged } from './other-changed';
+import { SaveStateText, SaveTrouble } from './save-state-text';
+import { SetTabs } from './set-tabs';
+import { SlotPanel } from './slot-panel';
+import { slotRowsOf } from './slot-rows';
+import { SystemTitle } from './system-title';
+import { useSelectedSlot } from './use-selected-slot';
+import { type SystemRecord, useSystem } from './use-system';
+import { useView } from './use-view';
+import type { Workbench } from './workbench';
+
+export interface WorkspaceProps {
+  readonly me: Me;
+  readonly system: SystemRecord;
+  readonly inquiry: InquiryRecord;
+  readonly job: Job | undefined;
+  readonly links: SheetLinks | undefined;
+  readonly engine: Engine;
+}
+
+const setNamesOf = (sets: readonly { readonly label?: string | undefined }[]): string[] =>
+  sets.map(({ label }, i) => label ?? `Set ${String(i + 1)}`);
+
+/** Ctrl or Cmd with Z and Y, outside of text fields. */
+function useUndoKeys(undo: (() => void) | undefined, redo: (() => void) | undefined): void {
+  useEffect(() => {
+    const press = (event: KeyboardEvent): void => {
+      if (!(event.ctrlKey || event.metaKey) || event.altKey) return;
+      if (event.target instanceof HTMLInputElement && event.target.type === 'text') return;
+      const key = event.key.toLowerCase();
+      const run = key === 'y' || (key === 'z' && event.shiftKey) ? redo : key === 'z' ? undo : undefined;
+      if (run === undefined) return;
+      event.preventDefault();
+      run();
+    };
+    addEventListener('keydown', press);
+    return () => removeEventListener('keydown', press);
+  }, [undo, redo]);
+}
+
+/** The drawing as the form: choose a slot, see what fits, what it costs and what proves it. */
+export function Workspace({ me, system, inquiry, job, links, engine }: WorkspaceProps) {
+  const maySave = me.role === 'applications_engineer';
+  const { document, change, undo, redo, replace, saving } = useSystem(system, maySave);
+  const { view, narrowed, isCurrent, fault } = useView(engine.client, document);
+  const [selected, select] = useSelectedSlot();
+  const [set, setSet] = useState(0);
+  const [sheetView, setSheetView] = useState<SheetView>('drawing');
+  const [opened, setOpened] = useState<CheckGroup>();
+  const queries = useQueryClient();
+  const reading = useRef<HTMLElement>(null);
+  useUndoKeys(undo, redo);
+
+  const selectedSet = selected === undefined ? undefined : parseSlotPath(selected)?.set;
+  useEffect(() => {
+    if (selectedSet !== undefined) setSet(selectedSet);
+  }, [selectedSet]);
+  useEffect(() => {
+    if (saving.state.kind === 'saved') void queries.invalidateQueries({ queryKey: ['inquiry', inquiry.id] });
+  }, [saving.state, queries, inquiry.id]);
+
+  const scenes = useScenes(view?.drawing, set);
+  const sets = document.sets ?? [];
+  const setNames = setNamesOf(sets);
+  const rows = useMemo(
+    () =>
+      slotRowsOf({
+        document,
+        assessment: view?.assessment,
+        narrowed: isCurrent ? narrowed : undefined,
+        numbers: scenes.numbers,
+      }).filter((row) => row.set === undefined || row.set === set),
+    [document, view, narrowed, isCurrent, scenes.numbers, set],
+  );
+  const names = useMemo(() => new Map(engine.items.map(({ id, name }) => [id, name])), [engine.items]);
+  const nameOf = useCallback(
+    (id: string | null | undefined): string =>
+      id === undefined ? 'open' : id === null ? 'none' : (names.get(id) ?? id),
+    [names],
+  );
+  const read = useMemo(() => readDocument(inquirySchema, document.inquiry), [document.inquiry]);
+  const bench: Workbench = {
+    document,
+    client: engine.client,
+    assessment: view?.assessment,
+    narrowed,
+    commercial: view?.commercial,
+    isCurrent,
+    currency: engine.currency,
+    numbers: scenes.numbers,
+    change,
+    nameOf,
+  };
+  const row =
+    rows.find(({ path }) => path === selected) ?? rows.find(({ status }) => status === 'not met') ?? rows[0];
+  const choose = (path: Parameters<typeof select>[0]): void => {
+    select(path);
+    // On a narrow screen the options stand below the drawing.
+    if (matchMedia('(max-width: 1023px)').matches)
+      reading.current?.scrollIntoView({ block: 'start', behavior: 'auto' });
+  };
+
+  return (
+    <Page
+      title={`System ${system.name}`}
+      sheet="System"
+      links={links}
+      job={job}
+      actions={
+        <>
+          <button
+            type="button"
+            className="btn btn-q max-sm:hidden"
+            disabled={undo === undefined}
+            onClick={undo}
+          >
+            Undo
+          </button>
+          <button
+            type="button"
+            className="btn btn-q max-sm:hidden"
+            disabled={redo === undefined}
+            onClick={redo}
+          >
+            Redo
+          </button>
+          {maySave ? (
+            <>
+              <span className="max-lg:hidden">
+                <SaveStateText state={saving.state} />
+              </span>
+              <Link href={links?.Offer ?? `/systems/${system.id}/offer`} className="btn btn-ink">
+                {links?.Offer?.startsWith('/offers/') === true ? 'Open offer' : 'Draft offer'}
+              </Link>
+            </>
+          ) : (
+            <span className="lab max-w-[200px]">Try what you like: changes stay on this page</span>
+          )}
+        </>
+      }
+    >
+      <SaveTrouble state={saving.state} onRetry={() => void saving.save()} />
+      {read.ok && (
+        <ConditionStrip
+          conditions={conditionsOfInquiry(read.value, view?.assessment.results ?? [], set)}
+          href={`/inquiries/${inquiry.id}`}
+        />
+      )}
+      <main
+        id="main"
+        className="mx-auto grid max-w-[1440px] gap-6 px-4 py-4 max-sm:px-0 lg:px-6 xl:grid-cols-[minmax(0,912px)_minmax(0,1fr)]"
+      >
+        <div className="min-w-0">
+          <DrawingSheet
+            scenes={scenes}
+            rows={rows}
+            selected={row?.path}
+            onSelect={choose}
+            nameOf={nameOf}
+            view={sheetView}
+            onView={setSheetView}
+            tabs={
+              setNames.length > 1 && (
+                <SetTabs
+                  names={setNames}
+                  current={set}
+                  onChange={setSet}
+                  note={
+                    document.inquiry.arrangement === 'parallel' ? 'working at once' : 'mounted one at a time'
+                  }
+                />
+              )
+            }
+            titleBlock={
+              <SystemTitle
+                bench={bench}
+                system={system}
+                priceListId={engine.priceListId}
+                mayFreeze={maySave}
+                saved={saving.state.kind === 'saved'}
+              />
+            }
+          />
+        </div>
+        <section
+          ref={reading}
+          aria-label="Chosen slot and checks"
+          className="grid min-w-0 scroll-mt-4 content-start gap-6 max-sm:px-4 max-xl:md:grid-cols-2"
+        >
+          <div className="min-w-0">
+            {fault !== undefined && <p role="alert">{fault}</p>}
+            {isCurrent && narrowed?.consistent === false && <ConflictPanel bench={bench} />}
+            {view !== undefined && view.assessment.undecided.length > 0 && maySave && (
+              <CompleteButton bench={bench} />
+            )}
+            {row !== undefined && <SlotPanel key={row.path} bench={bench} row={row} />}
+          </div>
+          {view !== undefined && (
+            <CheckList
+              assessment={view.assessment}
+              numbers={scenes.numbers}
+              setNames={setNames}
+              onOpen={setOpened}
+            />
+          )}
+        </section>
+      </main>
+      {opened !== undefined && (
+        <EvidenceDrawer
+          group={opened}
+          document={document}
+          client={engine.client}
+          onClose={() => setOpened(undefined)}
+        />
+      )}
+      {saving.state.kind === 'other' && (
+        <OtherChanged
+          mine={document}
+          theirs={saving.state.theirs}
+          nameOf={nameOf}
+          onKeepMine={() => {
+            if (saving.state.kind === 'other') saving.keepMine(saving.state.theirs);
+          }}
+          onTakeTheirs={() => {
+            if (saving.state.kind !== 'other') return;
+            saving.takeTheirs(saving.state.theirs);
+            replace(saving.state.theirs.document);
+          }}
+        />
+      )}
+    </Page>
+  );
+}
