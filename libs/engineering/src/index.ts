@@ -233,3 +233,5 @@ export { flatCover } from './strength/flat-cover.js';
 export { requiredWall } from './strength/required-wall.js';
 export { vesselExternalRating } from './strength/vessel-external-rating.js';
 export { openingPressure } from './strength/opening-pressure.js';
+export { assemblyPressure } from './strength/assembly-pressure.js';
+export { ratingCurve } from './strength/rating-curve.js';

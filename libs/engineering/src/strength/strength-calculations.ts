@@ -1,4 +1,5 @@
 import type { Calculation } from '../calculation.js';
+import { assemblyPressure } from './assembly-pressure.js';
 import { cylinderPressure } from './cylinder-pressure.js';
 import { cylinderThickness } from './cylinder-thickness.js';
 import { ellipsoidalPressure } from './ellipsoidal-pressure.js';
@@ -13,6 +14,7 @@ import { glassTubePressure } from './glass-tube-pressure.js';
 import { glassVessel } from './glass-vessel.js';
 import { hydrostaticTest } from './hydrostatic-test.js';
 import { openingPressure } from './opening-pressure.js';
+import { ratingCurve } from './rating-curve.js';
 import { requiredWall } from './required-wall.js';
 import { spherePressure } from './sphere-pressure.js';
 import { sphereThickness } from './sphere-thickness.js';
@@ -24,6 +26,7 @@ import { vesselRating } from './vessel-rating.js';
 
 /** Strength of pressure parts. */
 export const strengthCalculations: readonly Calculation[] = [
+  assemblyPressure,
   cylinderPressure,
   cylinderThickness,
   ellipsoidalPressure,
@@ -38,6 +41,7 @@ export const strengthCalculations: readonly Calculation[] = [
   glassVessel,
   hydrostaticTest,
   openingPressure,
+  ratingCurve,
   requiredWall,
   spherePressure,
   sphereThickness,
