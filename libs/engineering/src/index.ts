@@ -76,6 +76,7 @@ export {
 export { materialsCalculations } from './materials/materials-calculations.js';
 export { media, type Medium, mediumOf } from './materials/medium.js';
 export { minimumProofStrength, type Proof, proofStrength } from './materials/proof-strength.js';
+export { batchPath } from './stirring/batch-path.js';
 export { blendTime } from './stirring/blend-time.js';
 export { fullyBaffledPowerNumber } from './stirring/fully-baffled-power-number.js';
 export { gassedPowerRatio } from './stirring/gassed-power-ratio.js';

@@ -1,4 +1,5 @@
 import type { Calculation } from '../calculation.js';
+import { batchPath } from './batch-path.js';
 import { blendTime } from './blend-time.js';
 import { fullyBaffledPowerNumber } from './fully-baffled-power-number.js';
 import { gassedPowerRatio } from './gassed-power-ratio.js';
@@ -18,6 +19,7 @@ import { viscosityRange } from './viscosity-range.js';
 
 /** Stirring: power, torque, speed limits, blending, suspension, gas. */
 export const stirringCalculations: readonly Calculation[] = [
+  batchPath,
   blendTime,
   fullyBaffledPowerNumber,
   gassedPowerRatio,
