@@ -67,7 +67,8 @@ export default tseslint.config(
       '@nx/enforce-module-boundaries': [
         'error',
         {
-          allow: [],
+          // The seed of the database is data that the start enters.
+          allow: ['../../../../prisma/seed/**'],
           depConstraints: Object.entries(may).map(([scope, allowed]) => ({
             sourceTag: `scope:${scope}`,
             onlyDependOnLibsWithTags: [`scope:${scope}`, ...allowed.map((s) => `scope:${s}`)],
@@ -81,6 +82,10 @@ export default tseslint.config(
         { considerDefaultExhaustiveForUnions: true },
       ],
       '@typescript-eslint/consistent-type-imports': 'error',
+      '@typescript-eslint/no-unused-vars': [
+        'error',
+        { argsIgnorePattern: '^_', varsIgnorePattern: '^_', ignoreRestSiblings: true },
+      ],
       '@typescript-eslint/max-params': ['error', { max: 3 }],
       'max-lines': ['error', { max: 400 }],
     },

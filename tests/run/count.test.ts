@@ -28,14 +28,14 @@ it('counts a file that did not load as failed', () => {
 });
 
 it.each([
-  ['a run without a report', undefined, 1, 'the run ended without a report'],
-  ['a run without tests', report(), 0, 'no test ran'],
-  [
-    'an error outside of any test',
-    report(file('passed', 'passed')),
-    1,
-    'an error outside of any test, see above',
-  ],
-] as const)('counts %s as failed', (_, text, exitCode, failure) => {
+  { run: 'a run without a report', text: undefined, exitCode: 1, failure: 'the run ended without a report' },
+  { run: 'a run without tests', text: report(), exitCode: 0, failure: 'no test ran' },
+  {
+    run: 'an error outside of any test',
+    text: report(file('passed', 'passed')),
+    exitCode: 1,
+    failure: 'an error outside of any test, see above',
+  },
+])('counts $run as failed', ({ text, exitCode, failure }) => {
   expect(countTests(text, exitCode).failures).toEqual([failure]);
 });
