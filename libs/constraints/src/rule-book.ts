@@ -11,6 +11,7 @@ import {
   probeWish,
 } from './rules/accessories/wanted.js';
 import { adiabaticRiseAdvice } from './rules/advice/adiabatic-rise.js';
+import { coolDown } from './rules/advice/cool-down.js';
 import { cutOffs } from './rules/advice/cut-offs.js';
 import { machineryLaw, explosionLaw, electricalLaw } from './rules/advice/directives.js';
 import { discOrder } from './rules/advice/disc-order.js';
@@ -257,6 +258,7 @@ export const ruleBook: readonly Rule[] = [
   oxygenService,
   toxicGas,
   adiabaticRiseAdvice,
+  coolDown,
   cutOffs,
   machineryLaw,
   explosionLaw,

@@ -31,14 +31,27 @@ export const externalPressure = comparison({
   limit: ({ vessel }, { vacuum, temperatureMaxK }, proof) => {
     if (vacuum !== true && vessel.jacket === null) return notApplicable;
     const temperatureK = temperatureMaxK ?? vessel.rating?.maxTemperatureK ?? ambientK;
-    const { material, temperatureK: _, ...wall } = wallAt(vessel, temperatureK);
+    const {
+      material,
+      innerDiameterM,
+      cylinderLengthM,
+      wallThicknessM,
+      endThicknessM,
+      form,
+      corrosionAllowanceM,
+    } = wallAt(vessel, temperatureK);
     const modulus = elasticModulusAt(material, temperatureK);
     const limit = elasticLimitPa(material, temperatureK);
     if (!modulus.ok || !limit.ok) return missing(`elastic modulus and limit of ${material} at temperature`);
     const rated = reckon(
       vesselExternalRating,
       {
-        ...wall,
+        innerDiameterM,
+        cylinderLengthM,
+        wallThicknessM,
+        endThicknessM,
+        form,
+        corrosionAllowanceM,
         elasticModulusPa: modulus.value.value,
         elasticLimitPa: limit.value,
         jacketPressurePaGauge: vessel.jacket?.maxPressurePaGauge ?? 0,
