@@ -89,9 +89,12 @@ const build = (kind: Kind, number: number, unitText: string): QuantityOutcome =>
   return bound === undefined ? { ok: true, value: quantity } : trouble('QUANTITY_IMPOSSIBLE', given, bound);
 };
 
+/** Signs without width that come along when a formatted quantity is copied. */
+const withoutWidth = /[\u200b\u2060\ufeff]/g;
+
 /** A quantity as a person types it: "60 bar", "870 psi", "1,5 l", "−20 °C", "14 bar(a)". */
 export const parseQuantity = (text: string, kind: Kind): QuantityOutcome => {
-  const match = pattern.exec(text);
+  const match = pattern.exec(text.replace(withoutWidth, ''));
   const number = match === null ? Number.NaN : readNumber(match[1] ?? '');
   if (match === null || Number.isNaN(number)) return trouble('QUANTITY_NOT_A_NUMBER', text, labels(kind));
   return build(kind, number, match[2] ?? '');

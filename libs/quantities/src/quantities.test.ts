@@ -51,6 +51,17 @@ describe('what people type', () => {
     expect(si('20 %', 'ratio')).toBe(0.2);
   });
 
+  it.each([
+    ['viscosity', 60],
+    ['temperature', 501.15],
+    ['pressure', 437_000],
+    ['torque', 12_345],
+  ] as const)('reads a %s as it was shown', (kind, si) => {
+    const shown = formatQuantity(si, kind, { significantDigits: 6 });
+    const read = parseQuantity(shown, kind);
+    expect(read.ok && read.value.si).toBeCloseTo(si, 6);
+  });
+
   it('tells mPa·s from MPa', () => {
     expect(si('1 MPa', 'pressure')).toBe(1e6);
     expect(code('1 mPa', 'pressure')).toBe('QUANTITY_WRONG_UNIT');
