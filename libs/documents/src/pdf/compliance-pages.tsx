@@ -131,6 +131,13 @@ const rowHeight = (row: CheckRow): number => {
 /** Room for rows under the heading [px]. */
 const room = { first: 775, next: 825 } as const;
 
+const hasPoints = (view: SpecificationView): boolean =>
+  view.blocking.length + view.openPoints.length + view.cautions.length > 0;
+
+/** How many sheets they take if none runs over. */
+export const complianceSheetCount = (view: SpecificationView): number =>
+  fillSheets(view.checks, rowHeight, room).length + (hasPoints(view) ? 1 : 0);
+
 /** Every check with demand, limit, margin and what it rests on; then what is open and what to take care of. */
 export const ComplianceSheets = ({ view }: { view: SpecificationView }) => {
   const sheets = fillSheets(view.checks, rowHeight, room);
@@ -161,7 +168,7 @@ export const ComplianceSheets = ({ view }: { view: SpecificationView }) => {
           )}
         </Sheet>
       ))}
-      {view.blocking.length + view.openPoints.length + view.cautions.length === 0 ? null : (
+      {!hasPoints(view) ? null : (
         <Sheet
           block={view.block}
           title="Open points"

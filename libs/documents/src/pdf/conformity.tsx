@@ -7,8 +7,8 @@ import { printText } from './print-text.js';
 /** How every set is classed in law; never a certificate. */
 export const Conformity = ({ view }: { view: SpecificationView }) => (
   <View>
-    {view.conformity.map(({ heading, statement, rows, source }) => (
-      <View key={heading} wrap={false}>
+    {view.conformity.map(({ heading, statement, rows, source }, i) => (
+      <View key={i} wrap={false}>
         <Text style={style.section}>{printText(heading)}</Text>
         <Text style={style.serif}>{printText(statement)}</Text>
         <View style={{ flexDirection: 'row', flexWrap: 'wrap', gap: px(18), marginTop: px(4) }}>

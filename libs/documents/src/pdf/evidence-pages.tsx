@@ -70,26 +70,30 @@ const heightOf = (sheet: EvidenceSheet): number => {
 /** Room for calculations under the heading [px]. */
 const room = { first: 790, next: 835 } as const;
 
+const sheetsOf = (view: SpecificationView): EvidenceSheet[][] =>
+  fillSheets(view.evidence, heightOf, room).filter((sheets) => sheets.length > 0);
+
+/** How many sheets they take if none runs over. */
+export const evidenceSheetCount = (view: SpecificationView): number => sheetsOf(view).length;
+
 /** Every step of every calculation: formula, numbers put in, result, range, source. */
 export const EvidenceSheets = ({ view }: { view: SpecificationView }) =>
-  fillSheets(view.evidence, heightOf, room)
-    .filter((sheets) => sheets.length > 0)
-    .map((sheets, i) => (
-      <Sheet
-        key={i}
-        block={view.block}
-        title={i === 0 ? 'Evidence' : 'Evidence, continued'}
-        {...(i === 0
-          ? {
-              say: 'Every calculation behind the checks, to be redone by hand. Inputs are blue; SI units where none is given.',
-            }
-          : {})}
-        scale="none"
-        watermark={view.watermark}
-        care={usualCaution}
-      >
-        {sheets.map((sheet) => (
-          <Calculation key={sheet.number} sheet={sheet} />
-        ))}
-      </Sheet>
-    ));
+  sheetsOf(view).map((sheets, i) => (
+    <Sheet
+      key={i}
+      block={view.block}
+      title={i === 0 ? 'Evidence' : 'Evidence, continued'}
+      {...(i === 0
+        ? {
+            say: 'Every calculation behind the checks, to be redone by hand. Inputs are blue; SI units where none is given.',
+          }
+        : {})}
+      scale="none"
+      watermark={view.watermark}
+      care={usualCaution}
+    >
+      {sheets.map((sheet) => (
+        <Calculation key={sheet.number} sheet={sheet} />
+      ))}
+    </Sheet>
+  ));

@@ -1,6 +1,7 @@
 /** @jsxRuntime automatic */
 import { Text, View } from '@react-pdf/renderer';
 import type { OfferView } from '../views/offer-view.js';
+import { linesOf } from './fill-sheets.js';
 import { ink, px, style } from './print-style.js';
 import { printText } from './print-text.js';
 import { Sheet } from './sheet.js';
@@ -163,6 +164,23 @@ const OpenPoints = ({ view }: { view: OfferView }) =>
       ))}
     </View>
   );
+
+/** Estimated height of what a letter says [px], by its lists. */
+const heightOf = (view: OfferView): number => {
+  const list = (sentences: readonly string[]): number =>
+    sentences.length === 0 ? 0 : 31 + sentences.reduce((sum, one) => sum + linesOf(one, 98) * 17 + 5, 0);
+  const positions = view.positions.reduce(
+    (sum, { name, note, use }) =>
+      sum + linesOf(name, 55) * 15 + linesOf(`${use} ${note ?? ''}`, 75) * 12.5 + 5,
+    0,
+  );
+  const questions = view.openPoints.reduce((sum, { why }) => sum + 20 + linesOf(why, 98) * 17, 31);
+  const options = view.options.length === 0 ? 0 : 31 + view.options.length * 32;
+  return 250 + positions + 85 + options + 80 + list(view.terms) + questions + list(view.cautions) + 25;
+};
+
+/** How many sheets the letter is likely to take; a guess that saves painting it twice. */
+export const offerSheetCount = (view: OfferView): number => Math.max(1, Math.ceil(heightOf(view) / 860));
 
 /** The letter: to whom, what for, at which price, until when, on which terms, what is still open. */
 export const OfferSheets = ({ view }: { view: OfferView }) => (

@@ -8,6 +8,8 @@ export interface TitleBlockPlace {
   /** What this sheet is, under the title. */
   readonly subtitle: string;
   readonly scale: string;
+  /** Number of this sheet and of all, `1/6`. */
+  readonly sheet: string;
   readonly width: number;
   readonly height: number;
 }
@@ -22,7 +24,12 @@ interface Cell {
 
 const upper = px(55);
 
-const rowsOf = ({ block, subtitle, scale }: TitleBlockPlace): readonly [readonly Cell[], readonly Cell[]] => [
+const rowsOf = ({
+  block,
+  subtitle,
+  scale,
+  sheet,
+}: TitleBlockPlace): readonly [readonly Cell[], readonly Cell[]] => [
   [
     { label: 'Owner', main: block.owner, note: block.ownerPlace, share: 4 },
     { label: 'Client', main: block.client, note: block.clientNote, share: 4 },
@@ -34,7 +41,7 @@ const rowsOf = ({ block, subtitle, scale }: TitleBlockPlace): readonly [readonly
     { label: 'Scale, projection', main: scale, note: 'A4', share: 2.2 },
     { label: 'Document', main: block.document, note: block.basis, share: 2.9 },
     { label: 'Revision', main: block.revision, share: 1 },
-    { label: 'Sheet', main: '', share: 1.1 },
+    { label: 'Sheet', main: sheet, share: 1.1 },
   ],
 ];
 

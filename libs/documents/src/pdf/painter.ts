@@ -27,7 +27,8 @@ export interface Painter {
   fill(): Painter;
   stroke(): Painter;
   fillAndStroke(): Painter;
-  font(font: unknown): Painter;
+  /** The name lets the library find a font again that it has opened before. */
+  font(font: unknown, name: string): Painter;
   fontSize(size: number): Painter;
   text(text: string, x: number, y: number, options: object): Painter;
 }
@@ -69,6 +70,7 @@ export const paint = (
 };
 
 interface LayoutFont {
+  readonly postscriptName: string;
   readonly unitsPerEm: number;
   layout(text: string, features: Readonly<Record<string, boolean>>): { readonly advanceWidth: number };
 }
@@ -95,6 +97,7 @@ const broken = (
   room: { size: number; width: number; lines: number },
 ): string[] => {
   const fits = (line: string): boolean => widthOf(font, line, room.size) <= room.width;
+  if (fits(text)) return [text];
   const lines: string[] = [];
   for (const word of text.split(' ')) {
     const last = lines.at(-1);
@@ -127,7 +130,7 @@ export const paintLine = (painter: Painter, text: string, line: Line): void => {
   painter
     .save()
     .fillColor(line.colour ?? ink.ink)
-    .font(font)
+    .font(font, font.postscriptName)
     .fontSize(size);
   broken(font, shown, { size, width, lines }).forEach((part, i) => {
     const y = line.at[1] + i * size * 1.12;
@@ -159,7 +162,7 @@ export const paintLabel = (painter: Painter, text: string, { at, size, colour, h
       .fill();
   painter
     .fillColor(colour ?? ink.ink)
-    .font(font)
+    .font(font, font.postscriptName)
     .fontSize(size);
   painter.text(shown, x, y, { lineBreak: false, baseline: 'alphabetic', features: featureNames });
   painter.restore();

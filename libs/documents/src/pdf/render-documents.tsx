@@ -3,10 +3,11 @@ import { Document, type DocumentProps, renderToBuffer } from '@react-pdf/rendere
 import type { ReactElement } from 'react';
 import type { OfferView } from '../views/offer-view.js';
 import type { SpecificationView } from '../views/specification-view.js';
-import { ComplianceSheets } from './compliance-pages.js';
-import { EvidenceSheets } from './evidence-pages.js';
+import { ComplianceSheets, complianceSheetCount } from './compliance-pages.js';
+import { EvidenceSheets, evidenceSheetCount } from './evidence-pages.js';
 import { loadFonts } from './fonts.js';
-import { OfferSheets } from './offer-pages.js';
+import { OfferSheets, offerSheetCount } from './offer-pages.js';
+import { createPageCount, type PageCount, PageCountContext } from './page-count.js';
 import { ConformitySheets, DrawingSheets } from './specification-pages.js';
 
 /** Dates inside the file come from the document, so that the same offer gives the same bytes. */
@@ -28,34 +29,47 @@ const documentProps = ({ title, author, date }: Meta): DocumentProps => ({
   modificationDate: fixedDate(date),
 });
 
-const render = async (document: ReactElement<DocumentProps>): Promise<Buffer> => {
+/**
+ * The document as PDF. Sheets are numbered while they are painted; where there turn out to be more or fewer than
+ * expected, it is painted once more with the true number.
+ */
+const render = async (meta: Meta, body: ReactElement, expected: number): Promise<Buffer> => {
   await loadFonts();
-  return renderToBuffer(document);
+  const paintAll = (pages: PageCount): Promise<Buffer> =>
+    renderToBuffer(
+      <Document {...documentProps(meta)}>
+        <PageCountContext.Provider value={pages}>{body}</PageCountContext.Provider>
+      </Document>,
+    );
+  const first = createPageCount(expected);
+  const painted = await paintAll(first);
+  return first.painted() === expected ? painted : paintAll(createPageCount(first.painted()));
 };
 
 /** The offer letter as PDF. `date` is the calendar date that the file carries. */
 export const renderOffer = (view: OfferView, date?: string): Promise<Buffer> =>
   render(
-    <Document
-      {...documentProps({ title: `Offer ${view.number}, ${view.title}`, author: view.block.owner, date })}
-    >
-      <OfferSheets view={view} />
-    </Document>,
+    { title: `Offer ${view.number}, ${view.title}`, author: view.block.owner, date },
+    <OfferSheets view={view} />,
+    offerSheetCount(view),
   );
+
+const expectedSheets = (view: SpecificationView): number =>
+  view.sheets.length + 1 + complianceSheetCount(view) + evidenceSheetCount(view);
 
 /** The technical specification as PDF: drawing, compliance, conformity, evidence. */
 export const renderSpecification = (view: SpecificationView, date?: string): Promise<Buffer> =>
   render(
-    <Document
-      {...documentProps({
-        title: `Technical specification ${view.block.document}, ${view.block.title}`,
-        author: view.block.owner,
-        date,
-      })}
-    >
+    {
+      title: `Technical specification ${view.block.document}, ${view.block.title}`,
+      author: view.block.owner,
+      date,
+    },
+    <>
       <DrawingSheets view={view} />
       <ConformitySheets view={view} />
       <ComplianceSheets view={view} />
       <EvidenceSheets view={view} />
-    </Document>,
+    </>,
+    expectedSheets(view),
   );

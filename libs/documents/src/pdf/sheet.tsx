@@ -1,7 +1,8 @@
 /** @jsxRuntime automatic */
 import { Canvas, Page, Text, View } from '@react-pdf/renderer';
-import type { ReactNode } from 'react';
+import { type ReactNode, useContext } from 'react';
 import type { TitleBlockView } from '../views/issue.js';
+import { PageCountContext } from './page-count.js';
 import { paintTitleBlock } from './paint-title-block.js';
 import { type Painter, paintLabel } from './painter.js';
 import { edges, ink, px, sheetSize, style } from './print-style.js';
@@ -9,30 +10,32 @@ import { printText } from './print-text.js';
 
 const blockWidth = sheetSize.width - edges.left - edges.other;
 
-const TitleBlock = ({
-  block,
-  subtitle,
-  scale,
-}: {
-  block: TitleBlockView;
-  subtitle: string;
-  scale: string;
-}) => (
-  <Canvas
-    fixed
-    style={{
-      position: 'absolute',
-      left: edges.left,
-      top: sheetSize.height - edges.other - edges.block,
-      width: blockWidth,
-      height: edges.block,
-    }}
-    paint={(painter: Painter) => {
-      paintTitleBlock(painter, { block, subtitle, scale, width: blockWidth, height: edges.block });
-      return null;
-    }}
-  />
-);
+interface TitleBlockProps {
+  readonly block: TitleBlockView;
+  readonly subtitle: string;
+  readonly scale: string;
+}
+
+const TitleBlock = ({ block, subtitle, scale }: TitleBlockProps) => {
+  const pages = useContext(PageCountContext);
+  return (
+    <Canvas
+      fixed
+      style={{
+        position: 'absolute',
+        left: edges.left,
+        top: sheetSize.height - edges.other - edges.block,
+        width: blockWidth,
+        height: edges.block,
+      }}
+      paint={(painter: Painter) => {
+        const sheet = `${String(pages.next())}/${String(pages.total)}`;
+        paintTitleBlock(painter, { block, subtitle, scale, sheet, width: blockWidth, height: edges.block });
+        return null;
+      }}
+    />
+  );
+};
 
 /** Across the sheet while something is not released; pale, so that every figure stays legible. */
 const Watermark = ({ text }: { text: string }) => (
@@ -99,17 +102,6 @@ export const Sheet = ({ block, title, say, scale, watermark, care, children }: S
       </Text>
     )}
     <TitleBlock block={block} subtitle={title} scale={scale} />
-    <Text
-      fixed
-      style={{
-        position: 'absolute',
-        left: sheetSize.width - edges.other - px(57),
-        top: sheetSize.height - edges.other - px(35),
-        fontSize: px(13),
-        fontWeight: 600,
-      }}
-      render={({ pageNumber, totalPages }) => `${String(pageNumber)}/${String(totalPages)}`}
-    />
     {watermark === null ? null : <Watermark text={watermark} />}
   </Page>
 );
