@@ -10,11 +10,14 @@ const limitText = ({ limit, kind, highest, usual }: RailCondition): string => {
   return `${limit.by}: ${formatQuantity(limit.si, kind, { rounding: 'down' })}`;
 };
 
+const cell =
+  'min-w-[150px] border-hair py-2 pr-3 lg:border-l lg:pl-3.5 lg:first:border-0 lg:first:pl-0 lg:max-xl:nth-[4n+1]:border-0 lg:max-xl:nth-[4n+1]:pl-0 sm:min-w-0';
+
 function Condition({ condition }: { readonly condition: RailCondition }) {
   const { limit } = condition;
   const calm = limit === undefined || limit.status === 'met';
   return (
-    <div className="min-w-0 border-hair py-2 pr-3 lg:border-l lg:pl-3.5 lg:first:border-0 lg:first:pl-0">
+    <div className={cell}>
       <dt className="lab truncate">{condition.title}</dt>
       <dd>
         <span className="block truncate leading-5">
@@ -46,11 +49,11 @@ export function ConditionStrip({ conditions, href }: ConditionStripProps) {
       aria-label="Process conditions"
       className="border-b border-rule bg-sheet px-4 lg:px-6 print:hidden"
     >
-      <dl className="grid grid-cols-2 gap-x-3 md:grid-cols-4 xl:grid-cols-7">
+      <dl className="flex gap-x-4 overflow-x-auto sm:grid sm:grid-cols-4 sm:overflow-visible xl:grid-cols-7">
         {rails.map((condition) => (
           <Condition key={condition.key} condition={condition} />
         ))}
-        <div className="min-w-0 border-hair py-2 lg:border-l lg:pl-3.5">
+        <div className={cell}>
           <dt className="lab">Place and use</dt>
           <dd>
             <Link href={href} className="given block truncate text-[14px] leading-5 no-underline">

@@ -30,6 +30,17 @@ const nothing: Scenes = {
   drawn: new Set(),
 };
 
+/** A state without a figure is said in its word. */
+const spoken = (verdicts: DrawingFacts['verdicts']): DrawingFacts['verdicts'] =>
+  Object.fromEntries(
+    Object.entries(verdicts).flatMap(([path, verdict]) => {
+      if (verdict === undefined) return [];
+      const { status, text } = verdict;
+      const word = status === 'met' ? {} : { text: status };
+      return [[path, { status, ...(text === undefined ? word : { text }) }]];
+    }),
+  );
+
 /** Numbers and callouts do not hang on the size of the sheet; one for all of them. */
 const sheet = { width: 900, height: 660, callouts: 'columns' } as const;
 
@@ -37,7 +48,7 @@ const sheet = { width: 900, height: 660, callouts: 'columns' } as const;
 export function useScenes(facts: DrawingFacts | undefined, set: number): Scenes {
   return useMemo(() => {
     if (facts === undefined) return nothing;
-    const model = drawingModelOf(facts);
+    const model = drawingModelOf({ ...facts, verdicts: spoken(facts.verdicts) });
     const section = sectionOf(model, { set });
     if (section === undefined) return nothing;
     const { numbers, callouts } = arrangeSheet(section, sheet);

@@ -30,7 +30,7 @@ export function CheckBar({ status, utilisation, width = 118, height = 14 }: Chec
   const colour = status === 'met' ? 'var(--ink2)' : 'currentColor';
   return (
     <svg
-      className={`ub ${statusClass(status)}`}
+      className={`ub max-w-full ${statusClass(status)}`}
       width={width}
       height={height}
       viewBox={`0 0 ${String(width)} ${String(height)}`}

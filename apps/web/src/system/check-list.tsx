@@ -1,6 +1,6 @@
 'use client';
 
-import type { Assessment, SlotPath } from '@flangewise/model';
+import type { Assessment, RuleResult, SlotPath } from '@flangewise/model';
 import { formatNumber, thinSpace } from '@flangewise/quantities';
 import { useState } from 'react';
 import { type CheckGroup, checkGroupsOf } from './check-groups';
@@ -16,6 +16,9 @@ export interface CheckListProps {
   readonly onOpen: (group: CheckGroup) => void;
 }
 
+/** A caution that compares nothing: it is told among the cautions. */
+const isMereCaution = ({ kind, demand }: RuleResult): boolean => kind !== 'hard' && demand === undefined;
+
 const countText = (groups: readonly CheckGroup[]): string => {
   const met = groups.filter(({ result }) => result.status === 'met').length;
   return `${String(met)} of ${String(groups.length)} met`;
@@ -30,7 +33,10 @@ const moreText = (folded: readonly CheckGroup[]): string => {
 /** Every check, worst first; what is met and far from its limit is folded away. */
 export function CheckList({ assessment, numbers, setNames, onOpen }: CheckListProps) {
   const [all, setAll] = useState(false);
-  const groups = checkGroupsOf(assessment.results, numbers);
+  const groups = checkGroupsOf(
+    assessment.results.filter((result) => !isMereCaution(result)),
+    numbers,
+  );
   const needCare = groups.filter(({ result }) => result.status !== 'met').length;
   const shown = all ? groups : groups.slice(0, needCare + shownMet);
   const folded = groups.slice(shown.length);

@@ -1,4 +1,5 @@
 import { parseSlotPath, slots, type SlotPath } from '@flangewise/model';
+import { thinSpace } from '@flangewise/quantities';
 import { CheckBar } from '../look/check-bar';
 import { StatusMark, statusClass } from '../look/status-mark';
 import type { CheckGroup } from './check-groups';
@@ -26,6 +27,12 @@ const words: Readonly<Record<CheckGroup['result']['status'], string>> = {
   'not decidable': 'ask',
 };
 
+/** The unit is said once, after the limit. */
+const withoutUnit = (demand: string, limit: string): string => {
+  const unit = limit.slice(limit.lastIndexOf(thinSpace));
+  return limit.includes(thinSpace) && demand.endsWith(unit) ? demand.slice(0, -unit.length) : demand;
+};
+
 /** Demand of limit; "?" where nobody knows. */
 function Figures({ group }: { readonly group: CheckGroup }) {
   const { demand, limit } = group.row;
@@ -33,7 +40,7 @@ function Figures({ group }: { readonly group: CheckGroup }) {
   if (limit === '') return <b className="font-semibold text-ink">{demand}</b>;
   return (
     <>
-      <b className="font-semibold text-ink">{demand === '' ? '?' : demand}</b> of {limit}
+      <b className="font-semibold text-ink">{demand === '' ? '?' : withoutUnit(demand, limit)}</b> of {limit}
     </>
   );
 }
@@ -55,7 +62,7 @@ export function CheckRowView({ group, numbers, setName, onOpen }: CheckRowProps)
     <button
       type="button"
       onClick={onOpen}
-      className="row grid min-h-9 w-full cursor-pointer grid-cols-[22px_minmax(0,1fr)_auto] items-center gap-y-0.5 py-[3px] text-left hover:bg-given-t sm:grid-cols-[22px_minmax(0,1fr)_100px_auto]"
+      className="row grid min-h-9 w-full cursor-pointer grid-cols-[22px_minmax(0,1fr)_132px] items-center gap-y-0.5 py-[3px] text-left hover:bg-given-t sm:grid-cols-[22px_minmax(0,1fr)_98px_132px]"
     >
       <StatusMark status={result.status} />
       <span className="min-w-0 leading-4 font-medium">

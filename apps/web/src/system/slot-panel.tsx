@@ -80,19 +80,19 @@ export function SlotPanel({ bench, row }: SlotPanelProps) {
       <table className="tab [&_td]:align-baseline">
         <thead>
           <tr>
-            <td className="w-[22px] border-t-[1.4px]! border-ink!" />
-            <th scope="col" className="border-t-[1.4px]! border-b-0! text-[13px]! font-semibold! text-ink!">
+            <td className="head w-[22px]" />
+            <th scope="col" className="head text-[13px]! font-semibold! text-ink!">
               Options{row.number === undefined ? '' : ` for ${String(row.number)}`}
             </th>
             {currency !== undefined && (
-              <th scope="col" className="num w-[78px] border-t-[1.4px]! border-b-0!">
+              <th scope="col" className="head num w-[78px]">
                 Price
               </th>
             )}
-            <th scope="col" className="num w-[64px] border-t-[1.4px]! border-b-0!">
+            <th scope="col" className="head num w-[64px]">
               Delivery
             </th>
-            <th scope="col" className="num w-[78px] border-t-[1.4px]! border-b-0!">
+            <th scope="col" className="head num w-[78px]">
               Least margin
             </th>
           </tr>

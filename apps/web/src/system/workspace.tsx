@@ -13,6 +13,7 @@ import type { Engine } from '../engine/use-engine';
 import { type Job, Page } from '../shell/page';
 import type { SheetLinks } from '../shell/sheets';
 import type { CheckGroup } from './check-groups';
+import { Cautions } from './cautions';
 import { CheckList } from './check-list';
 import { CompleteButton } from './complete-button';
 import { ConflictPanel } from './conflict-panel';
@@ -26,6 +27,7 @@ import { slotRowsOf } from './slot-rows';
 import { SystemTitle } from './system-title';
 import { useSelectedSlot } from './use-selected-slot';
 import { type SystemRecord, useSystem } from './use-system';
+import { Verdict } from './verdict';
 import { useView } from './use-view';
 import type { Workbench } from './workbench';
 
@@ -120,6 +122,12 @@ export function Workspace({ me, system, inquiry, job, links, engine }: Workspace
       reading.current?.scrollIntoView({ block: 'start', behavior: 'auto' });
   };
 
+  const offerLink = (
+    <Link href={links?.Offer ?? `/systems/${system.id}/offer`} className="btn btn-ink">
+      {links?.Offer?.startsWith('/offers/') === true ? 'Open offer' : 'Draft offer'}
+    </Link>
+  );
+
   return (
     <Page
       title={`System ${system.name}`}
@@ -149,9 +157,7 @@ export function Workspace({ me, system, inquiry, job, links, engine }: Workspace
               <span className="max-lg:hidden">
                 <SaveStateText state={saving.state} />
               </span>
-              <Link href={links?.Offer ?? `/systems/${system.id}/offer`} className="btn btn-ink">
-                {links?.Offer?.startsWith('/offers/') === true ? 'Open offer' : 'Draft offer'}
-              </Link>
+              <span className="max-sm:hidden">{offerLink}</span>
             </>
           ) : (
             <span className="lab max-w-[200px]">Try what you like: changes stay on this page</span>
@@ -171,6 +177,11 @@ export function Workspace({ me, system, inquiry, job, links, engine }: Workspace
         className="mx-auto grid max-w-[1440px] gap-6 px-4 py-4 max-sm:px-0 lg:px-6 xl:grid-cols-[minmax(0,912px)_minmax(0,1fr)]"
       >
         <div className="min-w-0">
+          {view !== undefined && (
+            <div className="sm:hidden">
+              <Verdict assessment={view.assessment} />
+            </div>
+          )}
           <DrawingSheet
             scenes={scenes}
             rows={rows}
@@ -216,15 +227,29 @@ export function Workspace({ me, system, inquiry, job, links, engine }: Workspace
             {row !== undefined && <SlotPanel key={row.path} bench={bench} row={row} />}
           </div>
           {view !== undefined && (
-            <CheckList
-              assessment={view.assessment}
-              numbers={scenes.numbers}
-              setNames={setNames}
-              onOpen={setOpened}
-            />
+            <div className="grid min-w-0 content-start gap-6">
+              <CheckList
+                assessment={view.assessment}
+                numbers={scenes.numbers}
+                setNames={setNames}
+                onOpen={setOpened}
+              />
+              <Cautions texts={view.assessment.cautions} />
+            </div>
           )}
         </section>
       </main>
+      <div className="sticky bottom-0 z-30 flex items-center gap-2 border-t border-rule bg-sheet px-4 py-2 sm:hidden">
+        <button type="button" className="btn btn-q" disabled={undo === undefined} onClick={undo}>
+          Undo
+        </button>
+        <button type="button" className="btn btn-q" disabled={redo === undefined} onClick={redo}>
+          Redo
+        </button>
+        <span className="grow" />
+        {maySave && <SaveStateText state={saving.state} />}
+        {maySave && offerLink}
+      </div>
       {opened !== undefined && (
         <EvidenceDrawer
           group={opened}
