@@ -16,12 +16,14 @@ const fieldsOf: Readonly<Partial<Record<ConditionName, readonly string[]>>> = {
   viscosityMaxPaS: ['viscosity.end', 'viscosity.start'],
   viscosityMinPaS: ['viscosity.start', 'viscosity.end'],
   speedMaxPerS: ['stirringSpeed.highest'],
+  speedMinPerS: ['stirringSpeed.lowest'],
   peakHeatW: ['peakUptake'],
   exothermic: ['process.kind', 'process.exothermic'],
+  processKind: ['process.kind'],
   supplyPressurePaGauge: ['supplyPressure'],
   marking: ['site.zone', 'process.media'],
   ceilingHeightM: ['ceilingHeight'],
-  vesselsAtOnce: ['arrangement'],
+  vesselsAtOnce: ['arrangement', 'count'],
   setsOnFrame: ['arrangement'],
 };
 

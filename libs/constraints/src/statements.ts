@@ -7,6 +7,8 @@ export interface StatedNumber {
   readonly si: number;
   readonly kind: Kind;
   readonly easier: 'lower' | 'higher';
+  /** Below this it makes no sense. */
+  readonly floor?: number;
 }
 
 /** One thing that somebody said, which can be taken back to see what hangs on it. */
@@ -72,6 +74,8 @@ interface NumberField {
   readonly name: string;
   readonly kind: Kind;
   readonly easier: 'lower' | 'higher';
+  /** Below this it makes no sense. */
+  readonly floor?: number;
 }
 
 const numberFields = (prefix: readonly Key[]): readonly NumberField[] => [
@@ -100,6 +104,12 @@ const processNumbers: readonly NumberField[] = [
     easier: 'lower',
   },
   { path: ['process', 'stirringSpeed', 'highest'], name: 'stirring speed', kind: 'speed', easier: 'lower' },
+  {
+    path: ['process', 'stirringSpeed', 'lowest'],
+    name: 'lowest stirring speed',
+    kind: 'speed',
+    easier: 'higher',
+  },
   { path: ['process', 'peakUptake'], name: 'peak uptake', kind: 'amountFlow', easier: 'lower' },
   { path: ['process', 'supplyPressure'], name: 'supply pressure', kind: 'pressure', easier: 'lower' },
   { path: ['process', 'heatUpTime'], name: 'heating time', kind: 'time', easier: 'higher' },
@@ -108,6 +118,7 @@ const processNumbers: readonly NumberField[] = [
 ];
 
 const setNumbers = (set: number): readonly NumberField[] => [
+  { path: ['sets', set, 'count'], name: 'vessels at once', kind: 'ratio', easier: 'lower', floor: 1 },
   { path: ['sets', set, 'batchVolume'], name: 'batch', kind: 'volume', easier: 'lower' },
   { path: ['sets', set, 'vesselVolume'], name: 'vessel volume', kind: 'volume', easier: 'lower' },
   { path: ['sets', set, 'statedVolume'], name: 'volume', kind: 'volume', easier: 'lower' },
@@ -122,6 +133,12 @@ interface WishField {
 const flag = (path: readonly Key[], text: string): WishField => ({ path, text: () => text });
 
 const processWishes: readonly WishField[] = [
+  { path: ['process', 'kind'], text: (v) => `process: ${String(v)}` },
+  flag(['process', 'exothermic'], 'reaction that gives heat'),
+  flag(['process', 'selfReactive'], 'self-reactive substance'),
+  { path: ['process', 'pressureMeans'], text: (v) => `pressure meant as ${String(v)}` },
+  flag(['process', 'solids'], 'solids in the batch'),
+  { path: ['process', 'regulatorKv'], text: (v) => `regulator with Kv ${String(v)} m³/h` },
   flag(['process', 'vacuum'], 'full vacuum'),
   flag(['process', 'foaming'], 'foaming batch'),
   {
@@ -152,9 +169,12 @@ const setWishes = (set: number): readonly WishField[] => [
   { path: ['sets', set, 'material'], text: (v) => `${String(v)} wished for` },
 ];
 
+/** One vessel is what an inquiry says without saying it. */
+const isUnsaid = (si: number, { path }: NumberField): boolean => path.at(-1) === 'count' && si === 1;
+
 const numberStatement = (system: System, field: NumberField): readonly InquiryStatement[] => {
   const si = readAt(system.inquiry, field.path);
-  if (typeof si !== 'number') return [];
+  if (typeof si !== 'number' || isUnsaid(si, field)) return [];
   const shown = field.kind === 'ratio' ? String(si) : formatQuantity(si, field.kind, { rounding: 'nearest' });
   return [
     {
@@ -162,8 +182,13 @@ const numberStatement = (system: System, field: NumberField): readonly InquirySt
       path: pathText(field.path),
       value: shown,
       text: `${field.name} ${shown}`,
-      number: { si, kind: field.kind, easier: field.easier },
-      without: (s) => withInquiry(s, field.path, undefined),
+      number: {
+        si,
+        kind: field.kind,
+        easier: field.easier,
+        ...(field.floor === undefined ? {} : { floor: field.floor }),
+      },
+      without: (s) => withInquiry(s, field.path, field.path.at(-1) === 'count' ? 1 : undefined),
       with: (s, next) => withInquiry(s, field.path, next),
     },
   ];
@@ -204,8 +229,8 @@ const roomK = 293.15;
 const smallShare = 1e-3;
 
 /** How far it is worth easing a number: a highest temperature not below the room, anything else to a thousandth. */
-export const reachOf = ({ si, kind, easier }: StatedNumber): Reach => ({
+export const reachOf = ({ si, kind, easier, floor }: StatedNumber): Reach => ({
   from: si,
   easier,
-  floor: kind === 'temperature' ? roomK : si * smallShare,
+  floor: floor ?? (kind === 'temperature' ? roomK : si * smallShare),
 });
