@@ -205,6 +205,7 @@ export { reliefCalculations } from './relief/relief-calculations.js';
 export { discCoefficient } from './relief/relief-fields.js';
 export * from './fluid/boiling-temperature.js';
 export * from './heat/heat-up.js';
+export * from './heat/circulator-curve.js';
 export * from './heat/heat-up-curve.js';
 export * from './heat/removable-heat.js';
 export * from './heat/medium-flow-for-duty.js';

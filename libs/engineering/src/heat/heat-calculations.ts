@@ -3,6 +3,7 @@ import { ambientLoss } from './ambient-loss.js';
 import { gasUptakeLimit } from './gas-uptake-limit.js';
 import { heatTransferFluid } from './heat-transfer-fluid.js';
 import { heatUp } from './heat-up.js';
+import { circulatorCurve } from './circulator-curve.js';
 import { heatUpCurve } from './heat-up-curve.js';
 import { jacketFilm } from './jacket-film.js';
 import { mediumFlowForDuty } from './medium-flow-for-duty.js';
@@ -35,6 +36,7 @@ export const heatCalculations: readonly Calculation[] = [
   adiabaticRise,
   heatUp,
   heatUpCurve,
+  circulatorCurve,
   removableHeat,
   mediumFlowForDuty,
   gasUptakeLimit,

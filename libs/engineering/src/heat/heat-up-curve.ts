@@ -1,51 +1,11 @@
-import { Outcome as Integration, Solver } from './odex-solver.js';
 import { z } from 'zod';
-import { fail, type Outcome, succeed } from '@flangewise/model';
+import { succeed } from '@flangewise/model';
 import { calculation, quantity } from '../calculation.js';
 import { shown } from '../shown.js';
 import { published } from '../source-reference.js';
-import { type HeatedBody, netHeat } from './first-order-time.js';
+import { netHeat } from './first-order-time.js';
 import { heatedBody, heatUpFields } from './heat-up.js';
-
-interface Course {
-  readonly startTemperatureK: number;
-  readonly durationS: number;
-  readonly points: number;
-  readonly heatOfReactionW: number;
-}
-
-const relativeTolerance = 1e-8;
-
-const integrate = (body: HeatedBody, course: Course): Outcome<readonly number[]> => {
-  const temperatures = [course.startTemperatureK];
-  const interval = course.durationS / (course.points - 1);
-  for (let point = 1; point < course.points; point += 1) {
-    const solver = new Solver(1);
-    solver.relativeTolerance = relativeTolerance;
-    solver.absoluteTolerance = relativeTolerance;
-    solver.maxStepSize = interval;
-    const from = temperatures[point - 1] ?? course.startTemperatureK;
-    const { y, outcome } = solver.solve(
-      (_time, [temperatureK = from]) => [
-        (netHeat(body, temperatureK) + course.heatOfReactionW) / body.capacityJPerK,
-      ],
-      0,
-      [from],
-      interval,
-    );
-    const reached = y[0];
-    if (outcome !== Integration.Converged || reached === undefined || !Number.isFinite(reached)) {
-      return fail({
-        code: 'CALC_NOT_CONVERGED',
-        message: `durationS: ${shown(course.durationS)} s given; the integration stopped after ${shown(interval * point)} s. Take a shorter duration or more points`,
-        field: 'durationS',
-        given: course.durationS,
-      });
-    }
-    temperatures.push(reached);
-  }
-  return succeed(temperatures);
-};
+import { firstTime, integrateCurve } from './integrate-curve.js';
 
 /**
  * Temperature of a batch with its vessel over time while it is heated, by numerical integration; reaction heat may run with it.
@@ -93,19 +53,23 @@ export const heatUpCurve = calculation({
   compute: (inputs, log) => {
     const body = heatedBody(inputs);
     if (!body.ok) return body;
-    const curve = integrate(body.value, inputs);
+    const { capacityJPerK } = body.value;
+    const { startTemperatureK, durationS, points } = inputs;
+    const curve = integrateCurve({
+      start: [startTemperatureK],
+      durationS,
+      points,
+      rates: ([temperatureK = startTemperatureK]) => [
+        (netHeat(body.value, temperatureK) + inputs.heatOfReactionW) / capacityJPerK,
+      ],
+    });
     if (!curve.ok) return curve;
-    const temperaturesK = [...curve.value];
-    const interval = inputs.durationS / (inputs.points - 1);
-    const timesS = temperaturesK.map((_temperature, index) => index * interval);
-    const after = temperaturesK.findIndex((temperature) => temperature >= inputs.endTemperatureK);
-    const [before, reached] = [temperaturesK[after - 1], temperaturesK[after]];
-    const reachedAfterS =
-      reached === undefined
-        ? undefined
-        : before === undefined
-          ? 0
-          : (after - 1 + (inputs.endTemperatureK - before) / (reached - before)) * interval;
+    const temperaturesK = curve.value.flat();
+    const timesS = temperaturesK.map((_temperature, index) => (index * durationS) / (points - 1));
+    const reachedAfterS = firstTime(
+      { timesS, values: temperaturesK },
+      (temperatureK) => inputs.endTemperatureK - temperatureK,
+    );
     log?.({
       symbol: 'T(t_e)',
       formula: 'integrated',

@@ -10,6 +10,7 @@ export declare class Solver {
   absoluteTolerance: number;
   relativeTolerance: number;
   maxSteps: number;
+  initialStepSize: number;
   maxStepSize: number;
   solve(
     derivative: (x: number, y: number[]) => number[],
