@@ -16,7 +16,7 @@ async function check(title: string, script: string): Promise<Count> {
 
 async function tests(name: string, args: readonly string[]): Promise<Count> {
   const file = join(reports, `${name}.json`);
-  const reporters = ['--reporter=dot', '--reporter=json', `--outputFile.json=${file}`];
+  const reporters = ['--reporter=default', '--reporter=json', `--outputFile.json=${file}`];
   const code = await runCommand('npx', ['vitest', 'run', ...args, ...reporters]);
   return countTests(existsSync(file) ? readFileSync(file, 'utf8') : undefined, code);
 }
