@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { evaluate } from '../calculation.js';
+import { evaluate, evaluateWithEvidence } from '../calculation.js';
 import { discWindow } from './disc-window.js';
 import { dischargedArea } from './discharged-area.js';
 import { gasArea } from './gas-area.js';
@@ -28,6 +28,7 @@ const expansion = {
   liquidHeatCapacityJPerKgK: 2400,
   liquidDensityKgPerM3: 790,
 };
+const heater = { ...fire, wettedAreaM2: undefined, heaterPowerW: 6000 };
 const worst = (inputs: object) => {
   const outcome = evaluate(worstInflow, { relievingPressurePaAbs: 61e5, ...inputs });
   if (!outcome.ok) throw new Error(outcome.error.message);
@@ -36,8 +37,8 @@ const worst = (inputs: object) => {
 
 describe('worst inflow', () => {
   it('computes each scenario whose inputs are given, and takes the largest area', () => {
-    const found = worst({ ...supply, ...fire, ...expansion });
-    const areas = [found.gasSupplyAreaM2!, found.fireAreaM2!, found.expansionAreaM2!];
+    const found = worst({ ...supply, ...fire, ...expansion, heaterPowerW: 6000 });
+    const areas = [found.gasSupplyAreaM2!, found.fireAreaM2!, found.heaterAreaM2!, found.expansionAreaM2!];
     expect(found.areaM2).toBe(Math.max(...areas));
     expect(found.notComputed.map(({ scenario }) => scenario)).toEqual(['runaway reaction']);
   });
@@ -58,8 +59,72 @@ describe('worst inflow', () => {
           'relievingTemperatureK',
         ],
       },
+      {
+        scenario: 'heater runaway',
+        missing: [
+          'heaterPowerW',
+          'heatOfVaporisationJPerKg',
+          'vapourMolarMassKgPerMol',
+          'vapourIsentropicExponent',
+          'relievingTemperatureK',
+        ],
+      },
       { scenario: 'runaway reaction', missing: ['calorimetric data'] },
     ]);
+  });
+
+  it('boils with the full power of a heater that stays on: P / h_v, relieved as vapour', () => {
+    const found = worst(heater);
+    expect(found.governing).toBe('heater runaway');
+    // 6000 W / 8e5 J/kg
+    expect(found.heaterFlowKgPerS).toBeCloseTo(0.0075, 12);
+    const direct = evaluate(gasArea, {
+      massFlowKgPerS: 0.0075,
+      temperatureK: 450,
+      compressibilityFactor: 1,
+      molarMassKgPerMol: 0.046,
+      isentropicExponent: 1.13,
+      inletPressurePaAbs: 61e5,
+      dischargeCoefficient: 0.62,
+    });
+    expect(direct.ok && direct.value.areaM2).toBe(found.areaM2);
+    expect(found.fireAreaM2).toBeUndefined();
+  });
+
+  it('asks of a heater as much as of a fire of the same heat', () => {
+    const { fireHeatW, fireAreaM2 } = worst(fire);
+    expect(worst({ ...heater, heaterPowerW: fireHeatW }).heaterAreaM2).toBeCloseTo(fireAreaM2!, 15);
+  });
+
+  it('relieves the vapour by its compressibility factor', () => {
+    const ideal = worst(heater).areaM2!;
+    expect(worst({ ...heater, vapourCompressibilityFactor: 0.81 }).areaM2! / ideal).toBeCloseTo(0.9, 9);
+  });
+
+  it('carries the refusal of a scenario to the outside', () => {
+    for (const given of [fire, heater]) {
+      expect(evaluate(worstInflow, { relievingPressurePaAbs: 1e5, ...given })).toMatchObject({
+        ok: false,
+        error: { code: 'CALC_OUT_OF_RANGE' },
+      });
+    }
+    expect(evaluate(worstInflow, { relievingPressurePaAbs: 1e5, ...expansion })).toMatchObject({
+      ok: false,
+      error: { code: 'CALC_OUT_OF_RANGE' },
+    });
+  });
+
+  it('shows the scenarios and the worst of them', () => {
+    const evidence = evaluateWithEvidence(worstInflow, {
+      relievingPressurePaAbs: 61e5,
+      ...supply,
+      ...fire,
+      ...expansion,
+      heaterPowerW: 6000,
+    });
+    const symbols = evidence.ok ? evidence.value.steps.map(({ symbol }) => symbol) : [];
+    expect(symbols).toEqual(expect.arrayContaining(['W_f', 'W_h', 'Q_e', 'A']));
+    expect(symbols.at(-1)).toBe('A');
   });
 
   it('never computes a runaway reaction and says what that needs', () => {

@@ -3,16 +3,18 @@ import { succeed } from '@flangewise/model';
 import { calculation, quantity } from '../calculation.js';
 import { published } from '../source-reference.js';
 import { shown } from '../shown.js';
-import { expansionScenario, fireScenario, scenarioFields } from './fire-and-expansion-scenarios.js';
+import { fireScenario, heaterScenario } from './boiling-scenarios.js';
+import { expansionScenario } from './expansion-scenario.js';
 import { gasSupplyScenario } from './gas-supply-scenario.js';
 import { deviceFields, gasSupplyFields } from './inflow-fields.js';
 import { temperatureK } from './relief-fields.js';
+import { scenarioFields } from './scenario-fields.js';
 
 const runawayStatement =
   'A runaway reaction is not covered. Where an exothermic reaction, a polymerisation or a self-reactive substance is possible, the relief can be sized only from calorimetric data (adiabatic rise, rates of temperature and pressure, vent-sizing test) by a qualified person.';
 
 const scenario = z
-  .enum(['gas supply', 'fire', 'thermal expansion', 'runaway reaction'])
+  .enum(['gas supply', 'fire', 'heater runaway', 'thermal expansion', 'runaway reaction'])
   .meta({ description: 'Scenario that was not computed' });
 
 const flow = (unit: string, symbol: string, description: string): z.ZodOptional<z.ZodNumber> =>
@@ -38,12 +40,14 @@ const isSupplyGiven = (
   missingOf(given, supplyFields).length === 0;
 
 /**
- * Worst inflow among gas supply failed open, fire and thermal expansion of the liquid: each is computed where its
+ * Worst inflow among gas supply failed open, fire, heater stuck at full power under a volatile liquid, and thermal
+ * expansion of the liquid: each is computed where its
  * inputs are given, and listed with what is missing where they are not. A runaway reaction is never computed.
  *
  * @param relievingPressurePaAbs, backPressurePaAbs [Pa]; dischargeCoefficient [-], 0.62 where not given
  * @param gas supply: supply pressure, flow coefficient, x_T, gas
  * @param fire: wetted area, drainage, heat of vaporisation, vapour, relieving temperature
+ * @param heater: heaterPowerW with the fields of the vapour
  * @param expansion: heat input, liquid expansion, heat capacity and density
  * @returns per scenario flow and area; governing scenario and its area; notComputed with missing fields; statement
  * @range p_2 < p_1
@@ -60,10 +64,12 @@ export const worstInflow = calculation({
     fireHeatW: flow('W', 'Q_f', 'Heat input of a fire'),
     fireFlowKgPerS: flow('kg/s', 'W_f', 'Vapour that the fire makes'),
     fireAreaM2: flow('m2', 'A_f', 'Area for it'),
+    heaterFlowKgPerS: flow('kg/s', 'W_h', 'Vapour that the heater makes at full power'),
+    heaterAreaM2: flow('m2', 'A_h', 'Area for it'),
     expansionFlowM3PerS: flow('m3/s', 'Q_e', 'Volume by which the liquid grows'),
     expansionAreaM2: flow('m2', 'A_e', 'Area for it'),
     governing: z
-      .enum(['gas supply', 'fire', 'thermal expansion', 'none'])
+      .enum(['gas supply', 'fire', 'heater runaway', 'thermal expansion', 'none'])
       .meta({ description: 'Computed scenario that needs the largest area' }),
     areaM2: flow('m2', 'A', 'Largest area of the computed scenarios'),
     notComputed: z.array(
@@ -74,10 +80,10 @@ export const worstInflow = calculation({
     ),
     statement: z.string().meta({ description: 'What the result does not cover' }),
   }),
-  formula: String.raw`A = \max(A_g, A_f, A_e),\quad W_f = \frac{Q_f}{h_v},\quad Q_e = \frac{\beta\,\dot Q}{\rho\,c_p}`,
+  formula: String.raw`A = \max(A_g, A_f, A_h, A_e),\quad W_f = \frac{Q_f}{h_v},\quad W_h = \frac{P}{h_v},\quad Q_e = \frac{\beta\,\dot Q}{\rho\,c_p}`,
   range: 'p_2 < p_1; only scenarios whose inputs are given; never a runaway reaction',
   source: [
-    published('api-521:2020 causes of overpressure'),
+    published('api-521:2020 causes of overpressure, abnormal heat input'),
     published('iec-60534-2-1:2011 gas sizing without fittings'),
     published('api-520-1:2020 sizing for gas or vapour and for liquid'),
     published('valve-selection-handbook p. 275'),
@@ -92,6 +98,12 @@ export const worstInflow = calculation({
     if (!fire.ok) return fire;
     if ('missing' in fire.value) notComputed.push({ scenario: 'fire', missing: fire.value.missing });
 
+    const heater = heaterScenario(given, log);
+    if (!heater.ok) return heater;
+    if ('missing' in heater.value) {
+      notComputed.push({ scenario: 'heater runaway', missing: heater.value.missing });
+    }
+
     const expansion = expansionScenario(given, log);
     if (!expansion.ok) return expansion;
     if ('missing' in expansion.value) {
@@ -102,6 +114,9 @@ export const worstInflow = calculation({
     const areas = [
       ...(supply ? [{ governing: 'gas supply' as const, areaM2: supply.value.areaM2 }] : []),
       ...('areaM2' in fire.value ? [{ governing: 'fire' as const, areaM2: fire.value.areaM2 }] : []),
+      ...('areaM2' in heater.value
+        ? [{ governing: 'heater runaway' as const, areaM2: heater.value.areaM2 }]
+        : []),
       ...('areaM2' in expansion.value
         ? [{ governing: 'thermal expansion' as const, areaM2: expansion.value.areaM2 }]
         : []),
@@ -128,6 +143,9 @@ export const worstInflow = calculation({
             fireFlowKgPerS: fire.value.massFlowKgPerS,
             fireAreaM2: fire.value.areaM2,
           }
+        : {}),
+      ...('areaM2' in heater.value
+        ? { heaterFlowKgPerS: heater.value.massFlowKgPerS, heaterAreaM2: heater.value.areaM2 }
         : {}),
       ...('areaM2' in expansion.value
         ? { expansionFlowM3PerS: expansion.value.flowM3PerS, expansionAreaM2: expansion.value.areaM2 }
