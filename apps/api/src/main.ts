@@ -15,7 +15,7 @@ async function serve(config: Config): Promise<void> {
   const trusted = trustedOrigins(origin);
   const auth = createAuth(database, { secret, origin, trustedOrigins: trusted });
   // Built beside this file; see start/build-api.ts.
-  const pool = createWorkerPool({ file: fileURLToPath(new URL('worker.mjs', import.meta.url)) });
+  const pool = createWorkerPool(fileURLToPath(new URL('worker.mjs', import.meta.url)));
   const workshop = createWorkshop(currentStock, pool.run);
   const server = createServer({ database, auth, workshop, trustedOrigins: trusted, logLevel });
 

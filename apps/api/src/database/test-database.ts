@@ -8,8 +8,11 @@ import { openDatabase, type Database } from './client.js';
 
 export const migrationsFolder = join(checkout, 'prisma', 'migrations');
 
-/** An empty database on the tests' server, dropped when the test ends. */
-export async function emptyDatabase(): Promise<string> {
+/** When things are put away: at the end of the test, or with `afterAll` at the end of the file. */
+export type AtEnd = (putAway: () => Promise<void>) => void;
+
+/** An empty database on the tests' server, dropped at the end. */
+export async function emptyDatabase(atEnd: AtEnd = onTestFinished): Promise<string> {
   const server = inject('databaseServer');
   const name = `test_${randomUUID().replaceAll('-', '')}`;
   const run = async (sql: string): Promise<void> => {
@@ -19,16 +22,18 @@ export async function emptyDatabase(): Promise<string> {
     await client.end();
   };
   await run(`CREATE DATABASE ${name}`);
-  onTestFinished(() => run(`DROP DATABASE ${name} WITH (FORCE)`));
+  atEnd(() => run(`DROP DATABASE ${name} WITH (FORCE)`));
   return Object.assign(new URL(server), { pathname: `/${name}` }).href;
 }
 
 /** A migrated database without any row. */
-export async function migratedDatabase(): Promise<{ readonly url: string; readonly database: Database }> {
-  const url = await emptyDatabase();
+export async function migratedDatabase(
+  atEnd: AtEnd = onTestFinished,
+): Promise<{ readonly url: string; readonly database: Database }> {
+  const url = await emptyDatabase(atEnd);
   const applied = await applyMigrations(url, readMigrations(migrationsFolder));
   if (!applied.ok) throw new Error(applied.error.message);
   const database = openDatabase(url);
-  onTestFinished(() => database.$disconnect());
+  atEnd(() => database.$disconnect());
   return { url, database };
 }

@@ -86,6 +86,11 @@ export const apiErrors = {
     transport: 'CONFLICT',
     text: 'Offer {number} was sent and stands as it was sent. Revise it to change anything.',
   },
+  OFFER_CHANGED_MEANWHILE: {
+    status: 409,
+    transport: 'CONFLICT',
+    text: 'Somebody else revised or released offer {number} meanwhile. Load it again; nothing of yours was saved.',
+  },
   OFFER_OUTDATED: {
     status: 409,
     transport: 'CONFLICT',

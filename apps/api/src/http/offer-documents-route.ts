@@ -1,6 +1,6 @@
 import type { FastifyReply, FastifyRequest } from 'fastify';
 import { z } from 'zod';
-import { Role, roleTitles } from '../auth/roles.js';
+import { roleTitles } from '../auth/roles.js';
 import type { Database } from '../database/client.js';
 import { apiErrorText } from '../errors/api-errors.js';
 import { Refusal } from '../errors/refusal.js';
@@ -19,7 +19,7 @@ export async function sendOfferDocument(
 ): Promise<void> {
   if (person === undefined) throw new Refusal('SIGN_IN_REQUIRED', apiErrorText('SIGN_IN_REQUIRED', {}));
   if (!jobRoles.includes(person.role)) {
-    const allowed = jobRoles.map((role: Role) => roleTitles[role]).join(', ');
+    const allowed = jobRoles.map((role) => roleTitles[role]).join(', ');
     const details = { allowed, given: roleTitles[person.role] };
     throw new Refusal('ROLE_NOT_ALLOWED', apiErrorText('ROLE_NOT_ALLOWED', details));
   }

@@ -3,8 +3,10 @@ import { visibleSystems } from '../auth/visible.js';
 import { storable } from '../database/storable.js';
 import { refuse } from '../errors/refusal.js';
 import type { Prisma } from '../generated/client.js';
+import { checkChoices } from '../systems/check-choices.js';
 import { freezeSystem } from '../systems/freeze-system.js';
 import type { Desk } from '../trpc/context.js';
+import { readSystem } from '../workshop/read-system.js';
 import type { Blocking } from './blocking.js';
 import { composeOffer, type OfferTerms } from './compose-offer.js';
 import { fileRows, writeRevision, type WrittenRevision } from './write-revision.js';
@@ -29,6 +31,7 @@ export async function prepareRevision(
   });
   if (row === null) throw refuse('NOT_FOUND', { what: 'system', field: 'systemId', given: systemId });
   const system = row.document as unknown as SystemInput;
+  checkChoices(readSystem(system), workshop);
   const client = row.inquiry.client?.name;
   const composed = composeOffer({ workshop, system, terms: { ...terms, client } });
   const written = await writeRevision(workshop, { system, ...composed, released: [], author: person.name });

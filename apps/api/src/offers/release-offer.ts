@@ -1,10 +1,11 @@
 import type { Assessment, Offer, SystemInput } from '@flangewise/model';
+import { lockRow } from '../database/lock-row.js';
 import { storable } from '../database/storable.js';
 import { refuse } from '../errors/refusal.js';
 import type { ReleaseKind } from '../generated/enums.js';
 import type { Desk } from '../trpc/context.js';
 import { standing, waitsFor } from './blocking.js';
-import { numberOf, unsentRevision } from './unsent-revision.js';
+import { numberOf, type UnsentRevision, unsentRevision } from './unsent-revision.js';
 import { fileRows, writeRevision } from './write-revision.js';
 
 export interface Release {
@@ -13,43 +14,47 @@ export interface Release {
   readonly note: string;
 }
 
-/** Rendering happens within the transaction, so that nobody sends or revises meanwhile [ms]. */
-const limit = { timeout: 120_000, maxWait: 10_000 };
+const givenReleases = ({ releases }: UnsentRevision) =>
+  releases.map(({ what, author }) => ({ what, by: author.name }));
+
+/** The revision under one more release. Nothing is saved, so nothing is half saved while this takes its time. */
+async function writeReleased({ workshop, person }: Desk, revision: UnsentRevision, what: ReleaseKind) {
+  const { blocking, systemRevision, document, author } = revision;
+  const given = givenReleases(revision);
+  const number = numberOf(revision);
+  const kinds = given.map((release) => release.what);
+  if (!waitsFor(blocking, kinds).includes(what)) throw refuse('NOTHING_TO_RELEASE', { what, number });
+  const current = workshop.catalogue.revision;
+  const { catalogueRevision } = systemRevision;
+  if (catalogueRevision !== current)
+    throw refuse('OFFER_OUTDATED', { number, given: catalogueRevision, current });
+  return writeRevision(workshop, {
+    system: systemRevision.document as unknown as SystemInput,
+    offer: document as unknown as Offer,
+    assessment: systemRevision.assessment as unknown as Assessment,
+    blocking,
+    released: [...given, { what, by: person.name }],
+    author: author.name,
+  });
+}
 
 /** An approver's word for a discount or a special; state, watermark and documents follow from it. */
-export async function releaseOffer({ database, workshop, person }: Desk, { id, what, note }: Release) {
-  return database.$transaction(async (step) => {
-    const revision = await unsentRevision(step, person, id);
-    const { blocking, releases, systemRevision } = revision;
-    const given = releases.map((release) => ({ what: release.what, by: release.author.name }));
-    const before = given.map((release) => release.what);
-    if (!waitsFor(blocking, before).includes(what))
-      throw refuse('NOTHING_TO_RELEASE', { what, number: numberOf(revision) });
-    const inForce = workshop.catalogue.revision;
-    if (systemRevision.catalogueRevision !== inForce)
-      throw refuse('OFFER_OUTDATED', {
-        number: numberOf(revision),
-        given: systemRevision.catalogueRevision,
-        current: inForce,
-      });
-    const released = [...given, { what, by: person.name }];
-    const { document, state, files } = await writeRevision(workshop, {
-      system: systemRevision.document as unknown as SystemInput,
-      offer: revision.document as unknown as Offer,
-      assessment: systemRevision.assessment as unknown as Assessment,
-      blocking,
-      released,
-      author: revision.author.name,
-    });
-    await step.offerRelease.create({
-      data: { offerRevisionId: revision.id, what, note, authorId: person.id },
-    });
-    await step.offerFile.deleteMany({ where: { offerRevisionId: revision.id } });
+export async function releaseOffer(desk: Desk, { id, what, note }: Release) {
+  const { database, person } = desk;
+  const before = await unsentRevision(database, person, id);
+  const { document, state, files } = await writeReleased(desk, before, what);
+  await database.$transaction(async (step) => {
+    await lockRow(step, 'Offer', id);
+    const now = await unsentRevision(step, person, id);
+    if (now.id !== before.id || now.releases.length !== before.releases.length)
+      throw refuse('OFFER_CHANGED_MEANWHILE', { number: numberOf(before) });
+    await step.offerRelease.create({ data: { offerRevisionId: now.id, what, note, authorId: person.id } });
+    await step.offerFile.deleteMany({ where: { offerRevisionId: now.id } });
     await step.offerRevision.update({
-      where: { id: revision.id },
+      where: { id: now.id },
       data: { document: storable(document), state, files: { create: fileRows(files) } },
     });
-    const kinds = released.map((release) => release.what);
-    return { blocking: [...standing(blocking, kinds)], waitsFor: [...waitsFor(blocking, kinds)] };
-  }, limit);
+  });
+  const kinds = [...givenReleases(before).map((release) => release.what), what];
+  return { blocking: [...standing(before.blocking, kinds)], waitsFor: [...waitsFor(before.blocking, kinds)] };
 }

@@ -35,8 +35,7 @@ export async function reviseOffer(desk: Desk, { id, date, ...asked }: OfferChang
   await desk.database.$transaction(async (step) => {
     await lockRow(step, 'Offer', id);
     const last = await findRevision(step, desk.person, { id });
-    if (last.number !== before.number)
-      throw refuse('CHANGED_MEANWHILE', { what: 'offer', given: before.number, current: last.number });
+    if (last.number !== before.number) throw refuse('OFFER_CHANGED_MEANWHILE', { number });
     await step.offerRevision.updateMany({
       where: { offerId: id, state: { in: [OfferState.draft, OfferState.in_review] } },
       data: { state: OfferState.replaced },

@@ -1,4 +1,5 @@
 import type { Offer } from '@flangewise/model';
+import { lockRow } from '../database/lock-row.js';
 import { storable } from '../database/storable.js';
 import { refuse } from '../errors/refusal.js';
 import { InquiryState, OfferState } from '../generated/enums.js';
@@ -10,6 +11,7 @@ import { stateText } from './write-revision.js';
 /** Sends the newest revision: from now on the client sees it and nothing of it changes. The one sent before is replaced. */
 export async function sendOffer({ database, person }: Desk, id: string) {
   return database.$transaction(async (step) => {
+    await lockRow(step, 'Offer', id);
     const revision = await unsentRevision(step, person, id);
     const left = standing(
       revision.blocking,

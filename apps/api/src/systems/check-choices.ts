@@ -55,26 +55,35 @@ function refuseReleases({ offer, specials }: System): void {
   });
 }
 
-/** Refuses a system that cannot be saved: unknown items, specials that cannot be computed, releases that nobody gave. */
-export function checkChoices(system: System, workshop: Workshop): void {
-  refuseReleases(system);
-  const specials = specialsOf(system, workshop.bench.range);
-  if (!specials.ok) {
-    const { message, field, given } = specials.error;
+function refuseImpossibleSpecials({ specials }: System, { bench }: Workshop): void {
+  specials.forEach((special, index) => {
+    const made = specialsOf({ specials: [special] }, bench.range);
+    if (made.ok) return;
+    const { message, field, given } = made.error;
+    const place = `specials[${index}]`;
     throw refuse(
       'SPECIAL_NOT_POSSIBLE',
       { problem: message },
       {
         fields: [
           {
-            field: `specials.${field ?? ''}`,
+            field: field === undefined ? place : `${place}.${field}`,
             problem: message,
             ...(given === undefined ? {} : { given: String(given) }),
           },
         ],
       },
     );
-  }
+  });
+}
+
+/**
+ * Refuses a system that can be neither saved nor offered: items that the catalogue does not have, specials that cannot be
+ * computed, releases that nobody gave.
+ */
+export function checkChoices(system: System, workshop: Workshop): void {
+  refuseReleases(system);
+  refuseImpossibleSpecials(system, workshop);
   const fields = choiceProblems(system, workshop);
   if (fields.length === 0) return;
   const problems = fields.map(({ field, given, problem }) => `${field}: ${given ?? ''} given; ${problem}`);

@@ -4,11 +4,7 @@ import { refuse } from '../errors/refusal.js';
 import type { Desk } from '../trpc/context.js';
 
 /** A search that knows no price proves nothing about the cheapest; its order and its words rest on delivery and margin. */
-const withoutPrices = ({ candidates, ...answer }: SolveAnswer): SolveAnswer => ({
-  ...answer,
-  cheapestProved: false,
-  candidates: candidates.map(({ price: _, ...candidate }) => candidate),
-});
+const withoutPrices = (answer: SolveAnswer): SolveAnswer => ({ ...answer, cheapestProved: false });
 
 /** Systems that answer an inquiry. For a customer they are searched and ranked without any price. */
 export async function solveInquiry(

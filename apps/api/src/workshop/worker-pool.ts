@@ -9,12 +9,6 @@ export interface WorkerPool {
   readonly close: () => Promise<void>;
 }
 
-export interface WorkerPoolSettings {
-  /** The module that exports the jobs by name. */
-  readonly file: string;
-  readonly execArgv?: readonly string[];
-}
-
 /** One processor stays with the requests; each thread keeps tables of its own, so there are few. */
 const mostThreads = 4;
 /** A job that takes longer is stopped, and its thread with it [s]. */
@@ -23,11 +17,14 @@ const mostWaiting = 64;
 /** A thread that needs more is stopped; the API goes on [MiB]. */
 const memoryLimitMebibyte = 2048;
 
-/** Does jobs in threads of their own, so that nobody else waits for them. */
-export function createWorkerPool({ file, execArgv = [] }: WorkerPoolSettings): WorkerPool {
+/**
+ * Does jobs in threads of their own, so that nobody else waits for them.
+ *
+ * @param file the module that exports the jobs by name, `worker.ts` as it is built
+ */
+export function createWorkerPool(file: string): WorkerPool {
   const pool = new Piscina({
     filename: file,
-    execArgv: [...execArgv],
     minThreads: 1,
     maxThreads: Math.min(mostThreads, Math.max(1, availableParallelism() - 1)),
     idleTimeout: Number.POSITIVE_INFINITY,

@@ -1,0 +1,62 @@
+import { afterAll, describe, expect, it } from 'vitest';
+import { type Caller, callers, procedurePaths, startProduct } from '../http/test-product.js';
+
+const product = await startProduct(afterAll);
+
+const signedIn: readonly Caller[] = ['engineer', 'sales', 'approver', 'keeper', 'sundrey', 'kelmoor'];
+const job: readonly Caller[] = ['engineer', 'sales', 'approver', 'sundrey', 'kelmoor'];
+const inquirers: readonly Caller[] = ['engineer', 'sundrey', 'kelmoor'];
+const engineer: readonly Caller[] = ['engineer'];
+const sales: readonly Caller[] = ['engineer', 'sales'];
+
+/** Who may call what. A procedure without a row fails the test below. */
+const allowed: Readonly<Record<string, readonly Caller[]>> = {
+  'calculations.list': signedIn,
+  'calculations.run': signedIn,
+  'catalogue.get': signedIn,
+  'evidence.get': job,
+  'health.get': callers,
+  'inquiries.check': job,
+  'inquiries.create': inquirers,
+  'inquiries.get': job,
+  'inquiries.list': job,
+  'inquiries.update': inquirers,
+  'offers.create': engineer,
+  'offers.get': job,
+  'offers.list': job,
+  'offers.release': ['approver'],
+  'offers.revise': sales,
+  'offers.send': sales,
+  'session.me': callers,
+  'systems.assess': job,
+  'systems.create': engineer,
+  'systems.explain': job,
+  'systems.freeze': engineer,
+  'systems.get': job,
+  'systems.narrow': job,
+  'systems.save': engineer,
+  'systems.solve': job,
+};
+
+it('says of every procedure who may call it', () => {
+  expect(Object.keys(allowed).sort()).toEqual([...procedurePaths].sort());
+});
+
+describe.each(Object.entries(allowed))('%s', (path, allowedCallers) => {
+  it.each(callers)('as %s', async (as) => {
+    const { status, error } = await product.call(as, path, {});
+    if (allowedCallers.includes(as)) expect([200, 400]).toContain(status);
+    else {
+      const refused = as === 'nobody' ? [401, 'SIGN_IN_REQUIRED'] : [403, 'ROLE_NOT_ALLOWED'];
+      expect([status, error?.data.reason]).toEqual(refused);
+    }
+  });
+});
+
+it.each(callers)('asks %s for the right to download as it does for the right to look', async (as) => {
+  const download = await product.get(as, '/api/offers/none/documents/offer.pdf');
+  const look = await product.call(as, 'offers.get', { id: 'none' });
+  expect(download.statusCode).toBe(look.status);
+  expect(download.json().error.data.reason).toBe(look.error?.data.reason);
+  expect([401, 403, 404]).toContain(download.statusCode);
+});

@@ -1,0 +1,148 @@
+import { inflateRawSync } from 'node:zlib';
+import { afterAll, beforeAll, expect, it, vi } from 'vitest';
+import { procedurePaths, startProduct } from '../http/test-product.js';
+import { pdfTexts } from '../offers/pdf-text.js';
+import { currentStock, type Stock } from '../workshop/stock.js';
+import { testWorkshop } from '../workshop/test-workshop.js';
+import { clientNames, quickInquiry, sendTestOffer, startJob, type TestJob, testInquiry } from './test-job.js';
+
+const { catalogue, priceListId } = currentStock;
+
+/** The stock in force with prices that occur nowhere else: every item its own. */
+const stockWith = (priceOf: (index: number) => number): Stock => ({
+  ...currentStock,
+  catalogue: {
+    ...catalogue,
+    priceLists: catalogue.priceLists.map((list) =>
+      list.id === priceListId
+        ? {
+            ...list,
+            prices: Object.fromEntries(
+              Object.keys(list.prices).map((item, index) => [item, String(priceOf(index))]),
+            ),
+          }
+        : list,
+    ),
+  },
+});
+
+const sentinelOf = (index: number): number => 20_345_671 + index * 10_007;
+const sentinels = Object.keys(catalogue.priceLists[0]?.prices ?? {}).map((_, index) =>
+  String(sentinelOf(index)),
+);
+/** The sentinels in a text, however it groups digits. */
+const sentinelsIn = (text: string): string[] => {
+  const digits = text.replace(/(?<=\d)[\s,.'’\u2060]+(?=\d)/gu, '');
+  return sentinels.filter((sentinel) => digits.includes(sentinel));
+};
+
+vi.setConfig({ testTimeout: 60_000 });
+
+const product = await startProduct(afterAll, testWorkshop(stockWith(sentinelOf)));
+let job: TestJob;
+let offerId: string;
+
+beforeAll(async () => {
+  job = await startJob(product, { client: clientNames.sundrey });
+  await product.ask('engineer', 'systems.freeze', { id: job.systemId });
+  offerId = await sendTestOffer(product, job.systemId);
+});
+
+const conflicting = () => ({
+  ...job.system,
+  inquiry: {
+    ...job.system.inquiry,
+    process: { ...job.system.inquiry.process, pressure: { highest: '3000 bar' } },
+  },
+});
+
+/** A call of every procedure as the customer whose inquiry it is. A procedure without a row fails the test below. */
+const inputs: Readonly<Record<string, () => unknown>> = {
+  'calculations.list': () => undefined,
+  'calculations.run': () => ({ id: 'relief.criticalPressureRatio', inputs: { isentropicExponent: 1.4 } }),
+  'catalogue.get': () => undefined,
+  'evidence.get': () => ({ systemId: job.systemId }),
+  'health.get': () => undefined,
+  'inquiries.check': () => ({ document: job.system.inquiry }),
+  'inquiries.create': () => ({ document: testInquiry(quickInquiry) }),
+  'inquiries.get': () => ({ id: job.inquiryId }),
+  'inquiries.list': () => undefined,
+  'inquiries.update': () => ({ id: job.inquiryId, document: testInquiry(quickInquiry) }),
+  'offers.create': () => ({ systemId: job.systemId, date: '2026-11-24' }),
+  'offers.get': () => ({ id: offerId }),
+  'offers.list': () => ({}),
+  'offers.release': () => ({ id: offerId, what: 'discount', note: 'x' }),
+  'offers.revise': () => ({ id: offerId }),
+  'offers.send': () => ({ id: offerId }),
+  'session.me': () => undefined,
+  'systems.assess': () => ({ system: job.system }),
+  'systems.create': () => ({ inquiryId: job.inquiryId, system: job.system }),
+  'systems.explain': () => ({ system: conflicting() }),
+  'systems.freeze': () => ({ id: job.systemId }),
+  'systems.get': () => ({ id: job.systemId }),
+  'systems.narrow': () => ({ system: job.system }),
+  'systems.save': () => ({ id: job.systemId, document: job.system, version: 1 }),
+  'systems.solve': () => ({ inquiryId: job.inquiryId }),
+};
+
+it('tries every procedure', () => {
+  expect(Object.keys(inputs).sort()).toEqual([...procedurePaths].sort());
+});
+
+it('finds the prices where they are: with the engineer', async () => {
+  for (const path of ['catalogue.get', 'offers.get']) {
+    const { text } = await product.call('engineer', path, inputs[path]?.());
+    expect(sentinelsIn(text).length).toBeGreaterThan(5);
+  }
+});
+
+const priceKeys = /"(price|unitPrice|priceDifference|prices|cost|grossMargin)":(?!null)/;
+
+it.each(Object.entries(inputs))('tells a customer no item price: %s', async (path, input) => {
+  const { status, text } = await product.call('sundrey', path, input());
+  expect([200, 403, 409]).toContain(status);
+  expect(sentinelsIn(text)).toEqual([]);
+  expect(text).not.toMatch(priceKeys);
+});
+
+/** Everything that can be read of a document. */
+const readable = (name: string, content: Buffer): string => {
+  if (name.endsWith('.pdf')) return pdfTexts(content).join('\n');
+  if (!name.endsWith('.xlsx')) return content.toString('utf8');
+  // The local entries of the archive (PKWARE APPNOTE §4.3.7), each deflated.
+  return [...content.toString('latin1').matchAll(/PK\x03\x04/g)]
+    .map(({ index }) => {
+      const at = index + 30 + content.readUInt16LE(index + 26) + content.readUInt16LE(index + 28);
+      return inflateRawSync(content.subarray(at), { finishFlush: 2 }).toString('utf8');
+    })
+    .join('\n');
+};
+
+it('prints item prices in the letter of the maker, and in no document that a customer gets', async () => {
+  const url = (name: string) => `/api/offers/${offerId}/documents/${name}`;
+  const ours = await product.get('engineer', url('offer.pdf'));
+  expect(sentinelsIn(readable('offer.pdf', ours.rawPayload)).length).toBeGreaterThan(5);
+  const { documents, offer } = await product.ask('sundrey', 'offers.get', { id: offerId });
+  expect(documents).toHaveLength(5);
+  for (const { name } of documents) {
+    const theirs = await product.get('sundrey', url(name));
+    expect(theirs.statusCode).toBe(200);
+    const text = readable(name, theirs.rawPayload);
+    expect(text).toContain(name === 'section.svg' ? 'svg' : offer.positions[0].name.slice(0, 8));
+    expect(sentinelsIn(text)).toEqual([]);
+  }
+});
+
+it('answers a customer alike whatever the prices are', async () => {
+  const other = await startProduct(afterAll, testWorkshop(stockWith((index) => 30_000_000 - index * 997)));
+  const document = testInquiry('02-hydrochloric-acid.json');
+  const answers = [];
+  for (const { call, ask } of [product, other]) {
+    const { id: inquiryId } = await ask('kelmoor', 'inquiries.create', { document });
+    const solved = await call('kelmoor', 'systems.solve', { inquiryId });
+    const explained = await call('kelmoor', 'systems.explain', { system: conflicting() });
+    const catalogued = await call('kelmoor', 'catalogue.get');
+    answers.push([solved.text, explained.text, catalogued.text]);
+  }
+  expect(answers[1]).toEqual(answers[0]);
+});
