@@ -1,4 +1,5 @@
 import nx from '@nx/eslint-plugin';
+import reactHooks from 'eslint-plugin-react-hooks';
 import tseslint from 'typescript-eslint';
 
 /** What each project may import; everything else is refused. */
@@ -113,7 +114,16 @@ export default tseslint.config(
     ),
   },
   {
+    files: ['**/*.tsx', 'apps/web/src/**/*.ts'],
+    plugins: { 'react-hooks': reactHooks },
+    rules: { 'react-hooks/rules-of-hooks': 'error', 'react-hooks/exhaustive-deps': 'error' },
+  },
+  {
     files: ['**/*.test.ts', '**/*.test.tsx'],
-    rules: { '@typescript-eslint/no-non-null-assertion': 'off', 'max-lines': 'off' },
+    rules: {
+      '@typescript-eslint/no-non-null-assertion': 'off',
+      'max-lines': 'off',
+      '@typescript-eslint/max-params': 'off',
+    },
   },
 );
