@@ -25,7 +25,7 @@ const ownTests = readdirSync(here, { recursive: true, encoding: 'utf8' })
 const isNamedInTests = (name: string): boolean => new RegExp(`\\b${name}\\b`, 'u').test(ownTests);
 
 /** UCUM codes of the units in use: products, quotients and powers of these. */
-const unitAtoms = new Set('1 % deg m kg g mg s min h d K mol Pa bar N J W L T Ohm [ppm]'.split(' '));
+const unitAtoms = new Set('1 % deg m kg g mg s min h d K mol Pa bar N J W V A L T Ohm [ppm]'.split(' '));
 const isUnit = (unit: string): boolean =>
   unit
     .replaceAll(/[()]/gu, '')

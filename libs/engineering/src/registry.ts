@@ -12,6 +12,7 @@ import { materialsCalculations } from './materials/materials-calculations.js';
 import { specialCalculations } from './special/special-calculations.js';
 import { strengthCalculations } from './strength/strength-calculations.js';
 import { reliefCalculations } from './relief/relief-calculations.js';
+import { utilitiesCalculations } from './utilities/utilities-calculations.js';
 import { stirringCalculations } from './stirring/stirring-calculations.js';
 
 /** Every public calculation. A repository test holds it against the files, the handbook and the reference cases. */
@@ -30,4 +31,5 @@ export const calculations: readonly Calculation[] = [
   ...strengthCalculations,
   ...reliefCalculations,
   ...stirringCalculations,
+  ...utilitiesCalculations,
 ];
