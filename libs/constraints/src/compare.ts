@@ -7,6 +7,9 @@ const significantDigits = 12;
 /** Both sides are rounded alike, so that every machine draws the line at the same place. */
 const rounded = (value: number): number => Number(value.toPrecision(significantDigits));
 
+/** value ≤ limit, for judgements that work a number out: −10 °C less 10 K is −20 °C on every machine. */
+export const isAtMost = (value: number, limit: number): boolean => rounded(value) <= rounded(limit);
+
 export interface Comparison {
   readonly status: Status;
   readonly demand: number;

@@ -2,6 +2,7 @@ import type { Calculation } from './calculation.js';
 import { heatCalculations } from './heat/heat-calculations.js';
 import { gasCalculations } from './gas/gas-calculations.js';
 import { fluidCalculations } from './fluid/fluid-calculations.js';
+import { conformityCalculations } from './conformity/conformity-calculations.js';
 import { closureCalculations } from './closure/closure-calculations.js';
 import { geometryCalculations } from './geometry/geometry-calculations.js';
 import { couplingCalculations } from './coupling/coupling-calculations.js';
@@ -21,6 +22,7 @@ export const calculations: readonly Calculation[] = [
   ...gasCalculations,
   ...fluidCalculations,
   ...closureCalculations,
+  ...conformityCalculations,
   ...geometryCalculations,
   ...couplingCalculations,
   ...hazardousAreaCalculations,

@@ -16,20 +16,18 @@ type Shown = SolveAnswer['candidates'][number];
 
 const candidateColumns = (currency: string | undefined): readonly Column[] => [
   { title: '' },
-  { title: 'System' },
   { title: 'Status' },
   ...(currency === undefined ? [] : [{ title: `List ${currency}`, align: 'right' } as const]),
   { title: 'Weeks', align: 'right' },
-  { title: 'Tightest check' },
+  { title: 'System' },
 ];
 
 const candidateRow = (candidate: Shown, currency: string | undefined): readonly string[] => [
   candidate.name,
-  candidate.special === true ? `${candidate.title} (special)` : candidate.title,
   candidate.status,
   ...(currency === undefined ? [] : [moneyText(candidate.price ?? '')]),
   String(candidate.deliveryWeeks),
-  marginText(candidate.leastMargin),
+  candidate.special === true ? `${candidate.title} (special)` : candidate.title,
 ];
 
 const resultSentence = ({ result, candidates, count, cheapestProved }: SolveTextInput['answer']): string => {
@@ -44,7 +42,11 @@ const resultSentence = ({ result, candidates, count, cheapestProved }: SolveText
 };
 
 const reasons = (candidates: readonly Shown[], columns: number): string =>
-  candidates.map(({ name, reason }) => hanging(`  ${name}  `, reason, columns)).join('\n');
+  candidates
+    .map(({ name, reason, leastMargin }) =>
+      hanging(`  ${name}  `, `${reason} ${marginText(leastMargin)}.`, columns),
+    )
+    .join('\n');
 
 const notesOf = (
   candidate: Pick<Candidate, 'name'> & { readonly notes?: readonly string[] | undefined },
@@ -73,7 +75,7 @@ export const solveText = ({ title, answer, currency }: SolveTextInput, columns: 
             columns,
           ),
     ),
-    section('What each is best at', reasons(candidates, columns)),
+    section('What tells them apart', reasons(candidates, columns)),
     first === undefined ? [] : notesOf(first, columns),
     section('What follows from the inquiry', points(answer.findings, columns)),
     openPointsSection(answer.openPoints, columns),

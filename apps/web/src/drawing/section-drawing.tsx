@@ -2,7 +2,8 @@
 
 import type { SlotPath } from '@flangewise/model';
 import { drawingStyle, type Scene, sceneToSvg, type SvgOptions } from '@flangewise/documents/drawings';
-import { type MouseEvent, type PointerEvent, useMemo, useRef } from 'react';
+import { type MouseEvent, type PointerEvent, useLayoutEffect, useMemo, useRef } from 'react';
+import { addHitAreas } from './hit-areas';
 import './section-drawing.css';
 
 export interface SectionDrawingProps {
@@ -43,6 +44,9 @@ export function SectionDrawing(props: SectionDrawingProps) {
       }),
     [scene, width, height, callouts, dimensions, idPrefix, selected],
   );
+  useLayoutEffect(() => {
+    if (holder.current !== null) addHitAreas(holder.current);
+  }, [svg]);
   const choose = (event: MouseEvent): void => {
     if (event.metaKey || event.ctrlKey || event.button !== 0) return;
     const slot = slotOf(event.target);

@@ -1,4 +1,5 @@
 import type { Calculation } from '../calculation.js';
+import { assembly } from './assembly.js';
 import { fluidGroup } from './fluid-group.js';
 import { fluidGroupOfHazardClass } from './fluid-group-of-hazard-class.js';
 import { fluidState } from './fluid-state.js';
@@ -8,6 +9,7 @@ import { vesselCategory } from './vessel-category.js';
 
 /** Classification under the Pressure Equipment Directive. */
 export const pedCalculations: readonly Calculation[] = [
+  assembly,
   fluidGroup,
   fluidGroupOfHazardClass,
   fluidState,

@@ -25,7 +25,10 @@ describe('strength.glassVessel', () => {
     fc.assert(
       fc.property(bore, bore, fc.double({ min: 0.001, max: 0.02, noNaN: true }), (first, second, wall) => {
         const narrow = vessel(Math.min(first, second), wall).pressureBarGauge;
-        expect(vessel(Math.max(first, second), wall).pressureBarGauge).toBeLessThanOrEqual(narrow);
+        // Bores that differ by less than the last digits give the same pressure within rounding.
+        expect(vessel(Math.max(first, second), wall).pressureBarGauge).toBeLessThanOrEqual(
+          narrow * (1 + 1e-12),
+        );
         expect(narrow).toBeLessThanOrEqual(12);
       }),
     );

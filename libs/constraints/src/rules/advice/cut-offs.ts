@@ -9,8 +9,8 @@ export const cutOffs = judgement({
   title: 'Cut-offs, alarms and fail-safe positions',
   group: 'protection',
   kind: 'advice',
-  of: { pressureGauge: ['transmitter'], coupling: ['kind'], limiter: ['limitRangeK'] },
-  conditions: ['media', 'exothermic', 'selfReactive', 'temperatureMaxK'],
+  of: { pressureGauge: ['transmitter'], coupling: ['kind'] },
+  conditions: ['media', 'exothermic', 'selfReactive'],
   judge: ({ pressureGauge, coupling }, { media, exothermic, selfReactive }): Judgement | undefined => {
     const gas = media.find((m) => m.role === 'gas');
     const reacts = exothermic === true || selfReactive === true;

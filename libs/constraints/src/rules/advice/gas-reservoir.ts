@@ -27,14 +27,7 @@ export const gasReservoir = judgement({
   kind: 'advice',
   unit: 'm3',
   of: { gasSupply: ['kind', 'reservoirVolumeL', 'reservoirPressurePaGauge'] },
-  conditions: [
-    'gases',
-    'concentrationMolPerM3',
-    'batchVolumeM3',
-    'pressureMaxPaGauge',
-    'heatOfReactionPer',
-    'uptakeRecorded',
-  ],
+  conditions: ['gases', 'concentrationMolPerM3', 'batchVolumeM3', 'pressureMaxPaGauge', 'heatOfReactionPer'],
   judge: ({ gasSupply }, conditions, proof): Judgement | undefined => {
     const { gases, pressureMaxPaGauge } = conditions;
     const [gas] = gases;

@@ -1,3 +1,4 @@
+import { isAtMost } from '../../compare.js';
 import { met, notMet } from '../../figure.js';
 import { judgement } from '../../rule.js';
 import { commonPractice } from '../../source.js';
@@ -16,12 +17,16 @@ export const circulatorSpan = judgement({
   conditions: ['temperatureMinK', 'temperatureMaxK'],
   judge: ({ circulator }, { temperatureMinK, temperatureMaxK }) => {
     if (circulator === null) return undefined;
-    if (temperatureMaxK !== undefined && temperatureMaxK + drivingDifferenceK > circulator.maxTemperatureK) {
+    if (
+      temperatureMaxK !== undefined &&
+      !isAtMost(temperatureMaxK + drivingDifferenceK, circulator.maxTemperatureK)
+    ) {
       return notMet(
         `${circulator.name} goes up to ${shownQuantity(circulator.maxTemperatureK, 'K', 'down')}; ${shownQuantity(temperatureMaxK + drivingDifferenceK, 'K', 'up')} is needed in the jacket.`,
       );
     }
-    return temperatureMinK !== undefined && temperatureMinK - drivingDifferenceK < circulator.minTemperatureK
+    return temperatureMinK !== undefined &&
+      !isAtMost(circulator.minTemperatureK, temperatureMinK - drivingDifferenceK)
       ? notMet(
           `${circulator.name} goes down to ${shownQuantity(circulator.minTemperatureK, 'K', 'up')}; ${shownQuantity(temperatureMinK - drivingDifferenceK, 'K', 'down')} is needed in the jacket.`,
         )

@@ -1,3 +1,4 @@
+import { isAtMost } from '../../compare.js';
 import { met, notMet } from '../../figure.js';
 import { judgement } from '../../rule.js';
 import { commonPractice } from '../../source.js';
@@ -21,12 +22,12 @@ export const fluidSpan = judgement({
       low: (temperatureMinK ?? 293.15) - drivingDifferenceK,
       high: (temperatureMaxK ?? 293.15) + drivingDifferenceK,
     };
-    if (needed.high > fluid.maxTemperatureK) {
+    if (!isAtMost(needed.high, fluid.maxTemperatureK)) {
       return notMet(
         `${fluid.name} stands ${shownQuantity(fluid.maxTemperatureK, 'K', 'down')}; ${shownQuantity(needed.high, 'K', 'up')} is needed.`,
       );
     }
-    return needed.low < fluid.minTemperatureK
+    return !isAtMost(fluid.minTemperatureK, needed.low)
       ? notMet(
           `${fluid.name} flows from ${shownQuantity(fluid.minTemperatureK, 'K', 'up')} on; ${shownQuantity(needed.low, 'K', 'down')} is needed.`,
         )

@@ -1,3 +1,4 @@
+import { isAtMost } from '../../compare.js';
 import { type Judgement, met, notMet } from '../../figure.js';
 import { judgement } from '../../rule.js';
 import { commonPractice } from '../../source.js';
@@ -22,13 +23,14 @@ export const heaterFits = judgement({
         `${heater.name} is made for bore ${String(heater.bore)}; ${vessel.name} has bore ${String(vessel.bore)}.`,
       );
     const outer = vessel.geometry.innerDiameterM + 2 * vessel.geometry.wallThicknessM;
-    if (outer > heater.maxVesselDiameterM && vessel.special === true) {
+    const fits = isAtMost(outer, heater.maxVesselDiameterM);
+    if (!fits && vessel.special === true) {
       return {
         status: 'outside standard range',
         text: `${vessel.name} is ${shownQuantity(outer, 'm', 'up')} wide: ${heater.name} is widened for it, to be reviewed with the special vessel.`,
       };
     }
-    return outer <= heater.maxVesselDiameterM
+    return fits
       ? met
       : notMet(
           `${vessel.name} is ${shownQuantity(outer, 'm', 'up')} wide; ${heater.name} takes ${shownQuantity(heater.maxVesselDiameterM, 'm', 'down')}.`,

@@ -1,3 +1,4 @@
+import { isAtMost } from '../../compare.js';
 import { known, met, notApplicable, notMet } from '../../figure.js';
 import { comparison, partRule } from '../../rule.js';
 import { commonPractice } from '../../source.js';
@@ -18,7 +19,7 @@ export const internalsClear = partRule({
     if (lift === null || part.reachM === undefined) return undefined;
     const demand = part.reachM + clearanceM;
     const figures = { demand, limit: lift.strokeM, utilisation: demand / lift.strokeM };
-    return demand <= lift.strokeM
+    return isAtMost(demand, lift.strokeM)
       ? { ...met, ...figures }
       : {
           ...notMet(

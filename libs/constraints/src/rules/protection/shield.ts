@@ -1,3 +1,4 @@
+import { isAtMost } from '../../compare.js';
 import { caution, met, notMet } from '../../figure.js';
 import { judgement } from '../../rule.js';
 import { commonPractice } from '../../source.js';
@@ -24,12 +25,12 @@ export const shieldNeeded = judgement({
       geometry.flangeOuterDiameterM,
       geometry.innerDiameterM + 2 * geometry.wallThicknessM + (jacket === null ? 0 : 2 * jacket.gapM),
     );
-    if (across > shield.maxDiameterM) {
+    if (!isAtMost(across, shield.maxDiameterM)) {
       return notMet(
         `${shield.name} takes vessels up to ${shownQuantity(shield.maxDiameterM, 'm')} across; ${vessel.name} measures ${shownQuantity(across, 'm', 'up')}.`,
       );
     }
-    if (depthM > shield.maxHeightM) {
+    if (!isAtMost(depthM, shield.maxHeightM)) {
       return notMet(
         `${shield.name} takes vessels up to ${shownQuantity(shield.maxHeightM, 'm')} high; ${vessel.name} is ${shownQuantity(depthM, 'm', 'up')} deep.`,
       );

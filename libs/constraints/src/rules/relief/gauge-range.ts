@@ -1,3 +1,4 @@
+import { isAtMost } from '../../compare.js';
 import { met, notMet } from '../../figure.js';
 import { judgement } from '../../rule.js';
 import { commonPractice } from '../../source.js';
@@ -17,8 +18,8 @@ export const gaugeRange = judgement({
   judge: ({ vessel, pressureGauge }) => {
     const ps = vessel.rating?.maxPressurePaGauge ?? 0;
     const shown = `${pressureGauge.name} reads to ${shownQuantity(pressureGauge.rangePaGauge, 'Pa')}; PS of ${vessel.name} is ${shownQuantity(ps, 'Pa', 'down')}`;
-    if (pressureGauge.rangePaGauge < ps) return notMet(`${shown}.`);
-    return pressureGauge.rangePaGauge > ps * coarsest ? notMet(`${shown}: too coarse.`) : met;
+    if (!isAtMost(ps, pressureGauge.rangePaGauge)) return notMet(`${shown}.`);
+    return isAtMost(pressureGauge.rangePaGauge, ps * coarsest) ? met : notMet(`${shown}: too coarse.`);
   },
   met: 'The gauge covers PS and can be read.',
   source: [commonPractice('range of the gauge from PS to four times PS')],

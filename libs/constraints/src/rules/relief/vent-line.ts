@@ -1,3 +1,4 @@
+import { isAtMost } from '../../compare.js';
 import { met, notMet } from '../../figure.js';
 import { isToxicGas } from '../../media-hazards.js';
 import { judgement } from '../../rule.js';
@@ -15,7 +16,7 @@ export const ventLineNeeded = judgement({
     if (ventLine === null)
       return notMet(`${relief.name} would relieve into the room: a vent line to a safe place is needed.`);
     const discDiameterM = Math.sqrt((4 * relief.areaM2) / Math.PI);
-    if (ventLine.diameterM < discDiameterM) {
+    if (!isAtMost(discDiameterM, ventLine.diameterM)) {
       return notMet(
         `${ventLine.name} is narrower (${shownQuantity(ventLine.diameterM, 'm', 'down')}) than the disc (${shownQuantity(discDiameterM, 'm', 'up')}).`,
       );

@@ -1,3 +1,4 @@
+import { isAtMost } from '../../compare.js';
 import { met, notMet } from '../../figure.js';
 import { judgement } from '../../rule.js';
 import { commonPractice } from '../../source.js';
@@ -17,9 +18,9 @@ export const shaftLength = judgement({
   judge: ({ vessel, shaft }) => {
     const shown = `${shaft.name} is ${shownQuantity(shaft.lengthM, 'm')} long; ${vessel.name} is ${shownQuantity(vessel.depthM, 'm')} deep`;
     if (shaft.lengthM >= vessel.depthM) return notMet(`${shown}: it would touch the bottom.`);
-    return shaft.lengthM < shallowest * vessel.depthM
-      ? notMet(`${shown}: the stirrer would sit too high.`)
-      : met;
+    return isAtMost(shallowest * vessel.depthM, shaft.lengthM)
+      ? met
+      : notMet(`${shown}: the stirrer would sit too high.`);
   },
   met: 'The stirrer sits in the lower part of the vessel, free of the bottom.',
   source: [commonPractice('impeller in the lower half of the batch')],

@@ -1,3 +1,4 @@
+import { isAtMost } from '../../compare.js';
 import { met, notMet } from '../../figure.js';
 import { judgement } from '../../rule.js';
 import { commonPractice } from '../../source.js';
@@ -22,8 +23,8 @@ export const stirrerFits = judgement({
     const share = stirrer.diameterM / vessel.geometry.innerDiameterM;
     const { least, most } = sharesOf(stirrer.impeller);
     const shown = `${stirrer.name} measures ${shownQuantity(stirrer.diameterM, 'm')}; ${vessel.name} is ${shownQuantity(vessel.geometry.innerDiameterM, 'm')} wide`;
-    if (share > most) return notMet(`${shown}.`);
-    return share < least ? notMet(`${shown}: too small to reach its contents.`) : met;
+    if (!isAtMost(share, most)) return notMet(`${shown}.`);
+    return isAtMost(least, share) ? met : notMet(`${shown}: too small to reach its contents.`);
   },
   met: 'The stirrer goes into the vessel and reaches its contents.',
   source: [

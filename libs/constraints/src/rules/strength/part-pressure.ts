@@ -1,3 +1,4 @@
+import { isAtMost } from '../../compare.js';
 import { setSlots } from '@flangewise/model';
 import { specialEndPaGauge } from '@flangewise/catalogue';
 import { type Judgement, met, notMet } from '../../figure.js';
@@ -33,9 +34,9 @@ export const partPressure = partRule({
     const limit = part.rating.maxPressurePaGauge;
     const figures = { demand, limit, utilisation: demand / limit };
     const shown = `${part.name} is rated ${shownQuantity(limit, 'Pa', 'down')}; ${shownQuantity(demand, 'Pa', 'up')} is asked`;
-    if (demand <= limit) return { ...met, ...figures };
+    if (isAtMost(demand, limit)) return { ...met, ...figures };
     const isLast = limit >= specialEndPaGauge;
-    return isLast && demand <= limit * specialReach
+    return isLast && isAtMost(demand, limit * specialReach)
       ? {
           ...figures,
           status: 'outside standard range',

@@ -1,3 +1,4 @@
+import { isAtMost } from '../../compare.js';
 import { setSlots } from '@flangewise/model';
 import { standardEnds } from '@flangewise/catalogue';
 import { type Judgement, met, notMet } from '../../figure.js';
@@ -29,7 +30,7 @@ export const partTemperature = partRule({
   judge: (part, { temperatureMinK, temperatureMaxK }): Judgement | undefined => {
     if (part.rating === undefined) return undefined;
     const { minTemperatureK, maxTemperatureK } = part.rating;
-    if (temperatureMinK !== undefined && temperatureMinK < minTemperatureK) {
+    if (temperatureMinK !== undefined && !isAtMost(minTemperatureK, temperatureMinK)) {
       return {
         ...notMet(
           `${part.name} goes down to ${shownQuantity(minTemperatureK, 'K', 'up')}; ${shownQuantity(temperatureMinK, 'K', 'down')} is asked.`,
@@ -44,10 +45,10 @@ export const partTemperature = partRule({
       limit: maxTemperatureK,
       utilisation: 1 - (maxTemperatureK - temperatureMaxK) / spanK,
     };
-    if (temperatureMaxK <= maxTemperatureK) return { ...met, ...figures };
+    if (isAtMost(temperatureMaxK, maxTemperatureK)) return { ...met, ...figures };
     const shown = `${part.name} goes up to ${shownQuantity(maxTemperatureK, 'K', 'down')}; ${shownQuantity(temperatureMaxK, 'K', 'up')} is asked`;
     return maxTemperatureK >= standardEnds.maxTemperatureK &&
-      temperatureMaxK <= maxTemperatureK + specialReachK
+      isAtMost(temperatureMaxK, maxTemperatureK + specialReachK)
       ? {
           ...figures,
           status: 'outside standard range',

@@ -1,4 +1,4 @@
-import { standardEnds } from '@flangewise/catalogue';
+import { specialEndPaGauge } from '@flangewise/catalogue';
 import { type Figure, known, missing } from '../../figure.js';
 import { comparison } from '../../rule.js';
 import { published } from '../../source.js';
@@ -7,7 +7,7 @@ import { specialReach } from './part-pressure.js';
 
 /** A vessel at the end of the range may be made thicker as a special, subject to review. */
 const orSpecial = (carried: Figure, psPaGauge: number | undefined): Figure =>
-  carried.kind === 'known' && (psPaGauge ?? 0) >= standardEnds.maxPressurePaGauge
+  carried.kind === 'known' && (psPaGauge ?? 0) >= specialEndPaGauge
     ? { ...carried, special: carried.value * specialReach }
     : carried;
 

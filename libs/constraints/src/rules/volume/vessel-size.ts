@@ -1,3 +1,4 @@
+import { isAtMost } from '../../compare.js';
 import { met, notMet } from '../../figure.js';
 import { judgement } from '../../rule.js';
 import { commonPractice } from '../../source.js';
@@ -18,7 +19,7 @@ export const vesselSize = judgement({
   judge: ({ vessel }, { vesselVolumeM3 }) => {
     if (vesselVolumeM3 === undefined) return undefined;
     const nominal = vessel.nominalVolumeL / 1000;
-    const fits = nominal >= vesselVolumeM3 * below && nominal <= vesselVolumeM3 * above;
+    const fits = isAtMost(vesselVolumeM3 * below, nominal) && isAtMost(nominal, vesselVolumeM3 * above);
     return fits
       ? met
       : notMet(

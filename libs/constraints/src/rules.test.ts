@@ -1,0 +1,96 @@
+import { describe, expect, it } from 'vitest';
+import type { Rule } from './rule.js';
+import { ruleBook } from './rule-book.js';
+import { accessoryCases } from './testing/cases/accessories.js';
+import { closureCases } from './testing/cases/closure.js';
+import { heatCases } from './testing/cases/heat.js';
+import { liftingCases } from './testing/cases/lifting.js';
+import { materialCases } from './testing/cases/material.js';
+import { paperCases } from './testing/cases/papers.js';
+import { protectionCases } from './testing/cases/protection.js';
+import { reliefCases } from './testing/cases/relief.js';
+import { stirringCases } from './testing/cases/stirring.js';
+import { strengthCases } from './testing/cases/strength.js';
+import { supplyCases } from './testing/cases/supply.js';
+import { volumeCases } from './testing/cases/volume.js';
+import { wishCases } from './testing/cases/wish.js';
+import { type CasesOf, type Edge, resultsOf, verdictOf } from './testing/rule-case.js';
+
+const casesOf: CasesOf = {
+  ...volumeCases,
+  ...strengthCases,
+  ...closureCases,
+  ...materialCases,
+  ...liftingCases,
+  ...stirringCases,
+  ...heatCases,
+  ...reliefCases,
+  ...protectionCases,
+  ...accessoryCases,
+  ...supplyCases,
+  ...wishCases,
+  ...paperCases,
+};
+
+/** Either side of the limit, as near as the rounding of the comparison tells them apart. */
+const step = 1e-6;
+
+const comparesNumbers = (rule: Rule): boolean => rule.form === 'comparison' || rule.form === 'sum';
+
+const numberOf = (value: number | string | undefined): number => {
+  if (typeof value !== 'number') throw new Error(`${String(value)} is no number`);
+  return value;
+};
+
+const atLimit = (rule: Rule, edge: Edge) => {
+  const [base] = resultsOf(rule, edge);
+  const target = numberOf(edge.moves === 'demand' ? base?.limit : base?.demand);
+  const past = edge.moves === 'demand' ? target * (1 + step) : target * (1 - step);
+  return {
+    on: resultsOf(rule, edge, edge.to(target)),
+    past: resultsOf(rule, edge, edge.to(past)),
+  };
+};
+
+describe('every rule of the book', () => {
+  it('has cases, and every case has its rule', () => {
+    expect(Object.keys(casesOf).sort()).toEqual(ruleBook.map((rule) => rule.id).sort());
+  });
+
+  it('has an id of its own, a title and a source', () => {
+    expect(new Set(ruleBook.map((rule) => rule.id)).size).toBe(ruleBook.length);
+    expect(ruleBook.filter((rule) => rule.title === '' || rule.source.length === 0)).toEqual([]);
+  });
+});
+
+describe.each(ruleBook.map((rule) => ({ id: rule.id, rule })))('$id', ({ id, rule }) => {
+  const { cases, edge } = casesOf[id] ?? { cases: [] };
+
+  it.each(cases)('$name: $is', (one) => {
+    const results = resultsOf(rule, one);
+    const text = results.map((result) => result.text).join('\n');
+    expect(`${verdictOf(results)}: ${text}`).toMatch(new RegExp(`^${one.is}:`));
+    if (one.says !== undefined) expect(text).toMatch(one.says);
+  });
+
+  it('has a case on either side', () => {
+    const verdicts = new Set(
+      cases.map((one) => (one.says === undefined ? one.is : `${one.is} ${one.says.source}`)),
+    );
+    expect(verdicts.size).toBeGreaterThan(1);
+    if (rule.kind === 'hard' && id !== 'relief.runaway' && id !== 'material.carrier-in-hydrogen')
+      expect(cases.some((one) => one.is === 'not met' || one.is === 'outside standard range')).toBe(true);
+  });
+
+  if (comparesNumbers(rule)) {
+    it('holds at its limit and fails just past it', () => {
+      if (edge === undefined) throw new Error('a rule that compares numbers needs its edge');
+      const { on, past } = atLimit(rule, edge);
+      expect(['met', 'met with caution']).toContain(verdictOf(on));
+      expect(numberOf(on[0]?.reserve)).toBeGreaterThanOrEqual(-1e-9 * Math.abs(numberOf(on[0]?.limit)));
+      expect(numberOf(past[0]?.reserve)).toBeLessThan(0);
+      const failed = rule.kind === 'hard' ? ['not met', 'outside standard range'] : ['met with caution'];
+      expect(failed).toContain(verdictOf(past));
+    });
+  }
+});

@@ -1,0 +1,197 @@
+import type { CasesOf } from '../rule-case.js';
+
+const hydrogen = { gases: ['hydrogen'] };
+const reservoir = {
+  kind: 'dosing reservoir',
+  reservoirVolumeL: 1,
+  reservoirPressurePaGauge: 2e7,
+} as const;
+const uptake = { ...hydrogen, concentrationMolPerM3: 1000, batchVolumeM3: 1e-3 };
+
+export const supplyCases: CasesOf = {
+  'supply.control-loops': {
+    edge: {
+      conditions: { vesselsAtOnce: 1 },
+      moves: 'demand',
+      to: (v) => ({ conditions: { vesselsAtOnce: v } }),
+    },
+    cases: [
+      { name: 'enough', conditions: { vesselsAtOnce: 2 }, is: 'met' },
+      { name: 'too few', conditions: { vesselsAtOnce: 3 }, is: 'not met' },
+    ],
+  },
+  'supply.family': {
+    cases: [
+      { name: 'of the family', is: 'met' },
+      { name: 'of any', parts: { lift: { families: ['any'] } }, is: 'met' },
+      { name: 'of another', parts: { lift: { families: ['Tarn'] } }, is: 'not met' },
+    ],
+  },
+  'supply.frame-bore': {
+    cases: [
+      { name: 'takes it', is: 'met' },
+      { name: 'does not', parts: { frame: { bores: [130, 200] } }, is: 'not met' },
+    ],
+  },
+  'supply.frame-mass': {
+    edge: {
+      conditions: { batchVolumeM3: 1e-3 },
+      moves: 'limit',
+      to: (v) => ({ parts: { frame: { maxMassKg: v } } }),
+    },
+    cases: [
+      { name: 'carried', conditions: { batchVolumeM3: 1e-3 }, is: 'met' },
+      { name: 'too heavy', parts: { frame: { maxMassKg: 10 } }, is: 'not met' },
+      { name: 'stands on the floor', parts: { frame: { maxMassKg: 0 } }, is: 'silent' },
+    ],
+  },
+  'supply.frame-sets': {
+    edge: {
+      conditions: { vesselsAtOnce: 1 },
+      moves: 'demand',
+      to: (v) => ({ conditions: { vesselsAtOnce: v } }),
+    },
+    cases: [
+      { name: 'enough', conditions: { vesselsAtOnce: 2 }, is: 'met' },
+      { name: 'too few', conditions: { vesselsAtOnce: 3 }, is: 'not met' },
+    ],
+  },
+  'supply.gas-inlet': {
+    cases: [
+      { name: 'inlet and supply', parts: { gasInlet: {}, gasSupply: {} }, conditions: hydrogen, is: 'met' },
+      { name: 'no inlet', parts: { gasSupply: {} }, conditions: hydrogen, is: 'not met' },
+      { name: 'no supply', parts: { gasInlet: {} }, conditions: hydrogen, is: 'not met' },
+      { name: 'for inerting too', conditions: { inerting: true }, is: 'not met' },
+      { name: 'no gas', is: 'silent' },
+    ],
+  },
+  'supply.gas-kind': {
+    cases: [
+      { name: 'made for it', parts: { gasSupply: {} }, conditions: hydrogen, is: 'met' },
+      { name: 'not', parts: { gasSupply: {} }, conditions: { gases: ['chlorine'] }, is: 'not met' },
+      { name: 'no gas', parts: { gasSupply: {} }, is: 'silent' },
+    ],
+  },
+  'supply.gas-pressure': {
+    edge: {
+      parts: { gasSupply: {} },
+      conditions: { ...hydrogen, pressureMaxPaGauge: 5e6 },
+      moves: 'demand',
+      to: (v) => ({ conditions: { ...hydrogen, pressureMaxPaGauge: v } }),
+    },
+    cases: [
+      {
+        name: 'reaches it',
+        parts: { gasSupply: {} },
+        conditions: { ...hydrogen, pressureMaxPaGauge: 5e6 },
+        is: 'met',
+      },
+      {
+        name: 'does not',
+        parts: { gasSupply: {} },
+        conditions: { ...hydrogen, pressureMaxPaGauge: 9e6 },
+        is: 'not met',
+      },
+      { name: 'no gas', parts: { gasSupply: {} }, conditions: { pressureMaxPaGauge: 9e6 }, is: 'silent' },
+    ],
+  },
+  'supply.gas-flow': {
+    edge: {
+      parts: { gasSupply: {} },
+      conditions: {
+        ...hydrogen,
+        supplyPressurePaGauge: 2e7,
+        pressureMaxPaGauge: 5e6,
+        peakUptakeMolPerS: 0.01,
+      },
+      moves: 'demand',
+      to: (v) => ({
+        conditions: {
+          ...hydrogen,
+          supplyPressurePaGauge: 2e7,
+          pressureMaxPaGauge: 5e6,
+          peakUptakeMolPerS: v,
+        },
+      }),
+    },
+    cases: [
+      {
+        name: 'feeds it',
+        parts: { gasSupply: {} },
+        conditions: {
+          ...hydrogen,
+          supplyPressurePaGauge: 2e7,
+          pressureMaxPaGauge: 5e6,
+          peakUptakeMolPerS: 0.01,
+        },
+        is: 'met',
+      },
+      {
+        name: 'source no higher than the vessel',
+        parts: { gasSupply: {} },
+        conditions: {
+          ...hydrogen,
+          supplyPressurePaGauge: 4e6,
+          pressureMaxPaGauge: 5e6,
+          peakUptakeMolPerS: 0.01,
+        },
+        is: 'met with caution',
+      },
+      { name: 'uptake unknown', parts: { gasSupply: {} }, conditions: hydrogen, is: 'silent' },
+    ],
+  },
+  'supply.gas-reservoir': {
+    cases: [
+      {
+        name: 'refills told',
+        parts: { gasSupply: reservoir },
+        conditions: { ...uptake, pressureMaxPaGauge: 5e6 },
+        is: 'met',
+        says: /refills/,
+      },
+      {
+        name: 'holds no more than the vessel',
+        parts: { gasSupply: reservoir },
+        conditions: { ...uptake, pressureMaxPaGauge: 1.96e7 },
+        is: 'met with caution',
+      },
+      {
+        name: 'no reservoir',
+        parts: { gasSupply: {} },
+        conditions: { ...uptake, pressureMaxPaGauge: 5e6 },
+        is: 'silent',
+      },
+    ],
+  },
+  'supply.uptake-recorded': {
+    cases: [
+      {
+        name: 'measured and recorded',
+        parts: { gasSupply: { recordsUptake: true } },
+        conditions: { uptakeRecorded: true },
+        is: 'met',
+      },
+      { name: 'not measured', parts: { gasSupply: {} }, conditions: { uptakeRecorded: true }, is: 'not met' },
+      {
+        name: 'not recorded',
+        parts: { gasSupply: { recordsUptake: true }, control: { recordsUptake: false } },
+        conditions: { uptakeRecorded: true },
+        is: 'not met',
+      },
+      { name: 'not asked', is: 'silent' },
+    ],
+  },
+  'supply.signals': {
+    cases: [
+      { name: 'enough channels', is: 'met' },
+      { name: 'as many as signals', parts: { control: { channels: 5 } }, is: 'met' },
+      { name: 'one too few', parts: { control: { channels: 4 } }, is: 'met with caution' },
+    ],
+  },
+  'supply.utilities': {
+    cases: [
+      { name: 'told', is: 'met', says: /Electrical load 1\.57/ },
+      { name: 'water', parts: { coil: {} }, is: 'met', says: /Tap water/ },
+    ],
+  },
+};

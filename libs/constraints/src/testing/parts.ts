@@ -1,0 +1,380 @@
+import type { Item, ItemOf, SlotName } from '@flangewise/model';
+
+/** One part for every slot, invented, all of which go together: a metal vessel of 1.2 L for 100 bar. */
+export type Parts = { readonly [K in SlotName]: ItemOf<K> | null };
+
+/** What a case changes of a part; null leaves the slot empty. */
+export type PartChanges = { readonly [K in SlotName]?: Partial<ItemOf<K>> | null };
+
+const bore = 100;
+const electrical = { powerW: 100, protection: null, placement: 'at the vessel' } as const;
+const rating = {
+  maxPressurePaGauge: 1e7,
+  minTemperatureK: 213.15,
+  maxTemperatureK: 523.15,
+  vacuum: true,
+} as const;
+
+const head = (id: string, name: string) => ({
+  id,
+  name,
+  families: ['Brook'],
+  massKg: 1,
+  leadTimeDays: 10,
+  wetted: [] as string[],
+  portsM: [] as number[],
+  life: 'current' as const,
+});
+
+const wettedHead = (id: string, name: string) => ({ ...head(id, name), wetted: ['1.4404'], rating });
+
+export const parts: Parts = {
+  vessel: {
+    ...wettedHead('VS-9001', 'vessel'),
+    slot: 'vessel',
+    massKg: 9,
+    family: 'Brook',
+    construction: 'metal',
+    material: '1.4404',
+    carrier: null,
+    geometry: {
+      innerDiameterM: 0.1,
+      cylinderLengthM: 0.12,
+      wallThicknessM: 0.01,
+      endForm: 'hemispherical',
+      endThicknessM: 0.006,
+      flangeOuterDiameterM: 0.18,
+      flangeHeightM: 0.03,
+    },
+    bore,
+    nominalVolumeL: 1.2,
+    innerVolumeL: 1.2,
+    depthM: 0.17,
+    smallestFillL: 0.3,
+    corrosionAllowanceM: 0,
+    jacket: null,
+    bottomPortM: null,
+    thermalShockK: null,
+  },
+  material: { ...head('MA-9001', 'material'), slot: 'material', material: '1.4404', construction: 'metal' },
+  closure: {
+    ...head('CL-9001', 'bolted closure'),
+    slot: 'closure',
+    kind: 'bolted',
+    bore,
+    ratedForceN: 150_000,
+    openingTimeS: 480,
+    interlock: false,
+    needsLift: false,
+    bolts: { count: 8, diameterM: 0.016, pitchM: 0.002 },
+  },
+  seal: {
+    ...head('SE-9001', 'ring'),
+    slot: 'seal',
+    wetted: ['PTFE'],
+    rating,
+    kind: 'O-ring',
+    material: 'PTFE',
+    bore,
+    diameterM: 0.11,
+    gasketFactor: 0,
+    seatingStressPa: 0,
+    standsDecompression: true,
+  },
+  cover: {
+    ...wettedHead('CV-9001', 'cover'),
+    slot: 'cover',
+    massKg: 12,
+    bore,
+    material: '1.4404',
+    construction: 'metal',
+    thicknessM: 0.04,
+    ports: [
+      { name: 'N1', diameterM: 0.014, boltCircleM: 0.06, angleDeg: 0, tiltDeg: 0 },
+      { name: 'N2', diameterM: 0.014, boltCircleM: 0.06, angleDeg: 90, tiltDeg: 0 },
+      { name: 'N3', diameterM: 0.01, boltCircleM: 0.06, angleDeg: 180, tiltDeg: 0 },
+    ],
+    bushing: 'small',
+  },
+  stirrer: {
+    ...wettedHead('ST-9001', 'turbine'),
+    slot: 'stirrer',
+    massKg: 0.2,
+    impeller: 'disc turbine',
+    material: '1.4404',
+    diameterM: 0.04,
+    bladeCount: 6,
+    bladeWidthM: 0.008,
+    shaftDiameterM: 0.01,
+    minViscosityPaS: 0,
+    maxViscosityPaS: 0.5,
+    maxSpeedPerS: 25,
+    inducesGas: false,
+  },
+  shaft: {
+    ...wettedHead('SH-9001', 'shaft'),
+    slot: 'shaft',
+    material: '1.4404',
+    lengthM: 0.12,
+    diameterM: 0.01,
+    bearingSpanM: 0.08,
+    bore: null,
+  },
+  baffles: {
+    ...wettedHead('BA-9001', 'baffles'),
+    slot: 'baffles',
+    material: '1.4404',
+    bore,
+    count: 4,
+    widthM: 0.01,
+  },
+  coupling: {
+    ...wettedHead('CP-9001', 'coupling'),
+    slot: 'coupling',
+    kind: 'magnetic',
+    bushing: 'small',
+    ratedTorqueNm: 5,
+    magnet: 'Sm2Co17',
+    cooled: false,
+    maxMagnetTemperatureK: 523.15,
+    maxSpeedPerS: 30,
+    shaftDiameterM: 0.01,
+  },
+  heater: {
+    ...head('HE-9001', 'mantle'),
+    slot: 'heater',
+    electrical: { ...electrical, powerW: 1000 },
+    bore,
+    maxVesselDiameterM: 0.13,
+    powerW: 1000,
+    maxWallTemperatureK: 673.15,
+  },
+  coil: {
+    ...wettedHead('CO-9001', 'coil'),
+    slot: 'coil',
+    reachM: 0.11,
+    bore,
+    material: '1.4404',
+    tubeDiameterM: 0.006,
+    coilDiameterM: 0.08,
+    turns: 5,
+    areaM2: 0.024,
+    innerClearanceM: 0.07,
+  },
+  temperatureProbe: {
+    ...wettedHead('TP-9001', 'thermowell'),
+    slot: 'temperatureProbe',
+    reachM: 0.14,
+    kind: 'thermowell',
+  },
+  limiter: {
+    ...head('LI-9001', 'limiter'),
+    slot: 'limiter',
+    electrical: { ...electrical, powerW: 10, placement: 'outside the area' },
+    limitRangeK: { lowest: 273.15, highest: 673.15 },
+  },
+  relief: {
+    ...wettedHead('RD-9001', 'disc'),
+    slot: 'relief',
+    burstPressurePaGauge: 9e6,
+    tolerance: 0.05,
+    operatingRatio: 0.9,
+    areaM2: 7e-5,
+    material: '1.4404',
+    vacuumSupport: true,
+    indicator: false,
+  },
+  ventLine: {
+    ...head('VL-9001', 'vent line'),
+    slot: 'ventLine',
+    rating: { ...rating, maxPressurePaGauge: 1e7 },
+    diameterM: 0.016,
+    kind: 'to outside',
+  },
+  pressureGauge: {
+    ...wettedHead('PG-9001', 'gauge'),
+    slot: 'pressureGauge',
+    rangePaGauge: 1.6e7,
+    transmitter: true,
+  },
+  gasLimit: {
+    ...head('GL-9001', 'gas limiter'),
+    slot: 'gasLimit',
+    kind: 'pressure limiter',
+    setPressurePaGauge: 9e6,
+  },
+  gasInlet: {
+    ...wettedHead('GI-9001', 'gas inlet'),
+    slot: 'gasInlet',
+    reachM: 0.14,
+    kind: 'dip tube',
+    material: '1.4404',
+  },
+  sampling: {
+    ...wettedHead('SA-9001', 'sampler'),
+    slot: 'sampling',
+    reachM: 0.14,
+    kind: 'dip tube with valve',
+    material: '1.4404',
+  },
+  bottomValve: {
+    ...wettedHead('BV-9001', 'bottom valve'),
+    slot: 'bottomValve',
+    kind: 'flush plug',
+    diameterM: 0.02,
+    material: '1.4404',
+  },
+  sightGlass: { ...wettedHead('SG-9001', 'sight glass'), slot: 'sightGlass', diameterM: 0.02, lamp: true },
+  charging: {
+    ...wettedHead('CH-9001', 'burette'),
+    slot: 'charging',
+    kind: 'burette against pressure',
+    volumeL: 0.2,
+  },
+  condenser: { ...wettedHead('CN-9001', 'condenser'), slot: 'condenser', areaM2: 0.1, material: '1.4404' },
+  basket: { ...wettedHead('BK-9001', 'basket'), slot: 'basket', kind: 'static', bore },
+  processProbe: { ...wettedHead('PP-9001', 'pH probe'), slot: 'processProbe', kind: 'pH' },
+  shield: {
+    ...head('SD-9001', 'shield'),
+    slot: 'shield',
+    maxDiameterM: 0.2,
+    maxHeightM: 0.3,
+    interlock: true,
+  },
+  frame: {
+    ...head('FR-9001', 'frame'),
+    slot: 'frame',
+    massKg: 100,
+    maxSets: 2,
+    maxMassKg: 150,
+    heightM: 1.3,
+    topHeightM: 2,
+    bores: [bore],
+  },
+  lift: {
+    ...head('LF-9001', 'lift'),
+    slot: 'lift',
+    massKg: 30,
+    kind: 'hand crank',
+    moves: 'vessel',
+    capacityKg: 60,
+    strokeM: 0.4,
+    tilts: false,
+  },
+  drive: {
+    ...head('DR-9001', 'drive'),
+    slot: 'drive',
+    electrical: { ...electrical, powerW: 500 },
+    powerW: 370,
+    maxTorqueNm: 3.5,
+    minSpeedPerS: 1,
+    maxSpeedPerS: 33,
+  },
+  circulator: {
+    ...head('CI-9001', 'circulator'),
+    slot: 'circulator',
+    electrical: { ...electrical, powerW: 3000 },
+    heatingPowerW: 2000,
+    coolingPowerW: [
+      { temperatureK: 253.15, powerW: 500 },
+      { temperatureK: 293.15, powerW: 1500 },
+      { temperatureK: 473.15, powerW: 1500 },
+    ],
+    minTemperatureK: 253.15,
+    maxTemperatureK: 473.15,
+    flowM3PerS: 3e-4,
+    pumpPressurePaGauge: 3e5,
+    pressureControlled: false,
+  },
+  fluid: {
+    ...head('FL-9001', 'oil'),
+    slot: 'fluid',
+    fluid: 'silicone oil, high temperature',
+    minTemperatureK: 243.15,
+    maxTemperatureK: 493.15,
+    densityKgPerM3: 860,
+    heatCapacityJPerKgK: 1750,
+  },
+  gasSupply: {
+    ...wettedHead('GS-9001', 'regulator'),
+    slot: 'gasSupply',
+    kind: 'pressure regulator',
+    maxOutletPressurePaGauge: 8e6,
+    flowCoefficientKv: 0.05,
+    reservoirVolumeL: null,
+    reservoirPressurePaGauge: null,
+    recordsUptake: false,
+    gases: ['hydrogen', 'nitrogen'],
+  },
+  control: {
+    ...head('CT-9001', 'controller'),
+    slot: 'control',
+    electrical: { ...electrical, powerW: 60 },
+    channels: 8,
+    recordsUptake: true,
+    recipes: false,
+    loops: 2,
+  },
+  certificates: {
+    ...head('CE-9001', 'certificates'),
+    slot: 'certificates',
+    contains: ['EN 10204 3.1 for pressure-bearing parts'],
+  },
+  qualification: { ...head('QU-9001', 'papers'), slot: 'qualification', contains: ['installation'] },
+};
+
+/** Empty where a system may go without and a case does not ask for it. */
+const usuallyNone: readonly SlotName[] = [
+  'baffles',
+  'coil',
+  'gasLimit',
+  'gasInlet',
+  'sampling',
+  'bottomValve',
+  'sightGlass',
+  'charging',
+  'condenser',
+  'basket',
+  'processProbe',
+  'shield',
+  'circulator',
+  'fluid',
+  'gasSupply',
+];
+
+/** The part of a slot with the changes of a case. */
+export const partWith = (slot: SlotName, changes: PartChanges): Item | null => {
+  const change = changes[slot];
+  if (change === null) return null;
+  if (change === undefined) return usuallyNone.includes(slot) ? null : parts[slot];
+  const base = parts[slot];
+  return base === null ? null : ({ ...base, ...change } as Item);
+};
+
+/** The jacketed and the glass form of the vessel. */
+export const jacket = { maxPressurePaGauge: 6e5, gapM: 0.01, areaM2: 0.045 } as const;
+
+export const glass = {
+  construction: 'glass',
+  material: 'borosilicate glass 3.3',
+  wetted: ['borosilicate glass 3.3'],
+  thermalShockK: 120,
+  rating: { ...rating, maxPressurePaGauge: 8e5, maxTemperatureK: 473.15 },
+  geometry: {
+    innerDiameterM: 0.1,
+    cylinderLengthM: 0.12,
+    wallThicknessM: 0.007,
+    endForm: '2:1 ellipsoidal',
+    endThicknessM: 0.007,
+    flangeOuterDiameterM: 0.16,
+    flangeHeightM: 0.02,
+  },
+} satisfies Partial<ItemOf<'vessel'>>;
+
+export const lined = {
+  construction: 'lined',
+  material: 'PTFE',
+  carrier: '1.4404',
+  wetted: ['PTFE'],
+  liningThicknessM: 0.003,
+} satisfies Partial<ItemOf<'vessel'>>;

@@ -1,0 +1,66 @@
+import type { RuleResult, Status } from '@flangewise/model';
+import { assessRule, statusOf } from '../assess-rule.js';
+import type { Conditions } from '../conditions.js';
+import type { Rule } from '../rule.js';
+import { type PartChanges, partWith } from './parts.js';
+
+export const conditions: Conditions = {
+  media: [],
+  gases: [],
+  fillLimit: 0.85,
+  serviceFactor: 1.25,
+  setsOnFrame: 1,
+  vesselsAtOnce: 1,
+};
+
+/** Parts and conditions of a case, as changes of those that go together. */
+export interface Setup {
+  readonly parts?: PartChanges;
+  readonly conditions?: Partial<Conditions>;
+}
+
+/** `silent`: the rule has nothing to say. */
+export type Verdict = Status | 'silent';
+
+export interface RuleCase extends Setup {
+  readonly name: string;
+  readonly is: Verdict;
+  /** Part of the text that it says. */
+  readonly says?: RegExp;
+}
+
+/** How a number is moved to the limit, and past it. */
+export interface Edge extends Setup {
+  /** Which side of the comparison the number is; the other side is what it is moved to. */
+  readonly moves: 'demand' | 'limit';
+  readonly to: (value: number) => Setup;
+}
+
+export interface RuleCases {
+  readonly cases: readonly RuleCase[];
+  /** Of rules that compare two numbers. */
+  readonly edge?: Edge;
+}
+
+export type CasesOf = Readonly<Record<string, RuleCases>>;
+
+const merged = (setups: readonly Setup[]): Required<Setup> => ({
+  parts: Object.assign({}, ...setups.map((s) => s.parts)) as PartChanges,
+  conditions: Object.assign({}, ...setups.map((s) => s.conditions)) as Partial<Conditions>,
+});
+
+/** What a rule says of a setup. */
+export const resultsOf = (rule: Rule, ...setups: readonly Setup[]): readonly RuleResult[] => {
+  const setup = merged(setups);
+  const chosen = (slot: Parameters<typeof partWith>[0]) => partWith(slot, setup.parts);
+  return assessRule(rule, {
+    set: 0,
+    chosen,
+    conditions: { ...conditions, ...setup.conditions },
+    all: [{ set: 0, chosen, count: 1 }],
+    withEvidence: true,
+  });
+};
+
+export const verdictOf = (results: readonly RuleResult[]): Verdict =>
+  results.length === 0 ? 'silent' : statusOf(results);
