@@ -1,6 +1,6 @@
 import { hashPassword } from 'better-auth/crypto';
 import type { LightMyRequestResponse } from 'fastify';
-import { demoPeople } from '../../../../prisma/seed/demo-people.js';
+import type { demoPeople } from '../../../../prisma/seed/demo-people.js';
 import { seedDemo } from '../../../../prisma/seed/seed-demo.js';
 import { createAuth } from '../auth/auth.js';
 import type { Database } from '../database/client.js';
