@@ -8,7 +8,8 @@ it('signs the engineer in and out', async () => {
   await page.getByText('Ilse Tamrin, applications engineer').waitFor();
   expect(new URL(page.url()).pathname).toBe('/');
   await page.reload();
-  await page.getByRole('button', { name: 'Sign out' }).click();
+  await page.getByRole('button', { name: 'account and appearance' }).click();
+  await page.getByRole('menuitem', { name: 'Sign out' }).click();
   await page.waitForURL(/\/sign-in/);
   await page.goto('/');
   await page.waitForURL(/\/sign-in/);
