@@ -31,6 +31,7 @@ it('says what to do about a wrong password', async () => {
 
 it('works under the other name of this machine', async () => {
   const page = await openPage();
+  await page.waitForURL(/\/sign-in/);
   await page.goto(inject('address').replace('127.0.0.1', 'localhost'));
   await page.waitForURL(/\/sign-in/);
   await signIn(page, 'approver@averholt.example');
