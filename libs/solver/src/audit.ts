@@ -8,8 +8,8 @@ import type { Meter, Ticker } from './meter.js';
 import { allowChoices, enter, flagsOf, noFlags } from './question.js';
 import type { Allowed } from './question.js';
 import { findTogether } from './together.js';
-import type { SolutionPool } from './witnesses.js';
-import { narrowState } from './witnesses.js';
+import type { SolutionPool } from './solution-pool.js';
+import { narrowState } from './narrow-state.js';
 
 /** Whether some allowed values violate a constraint, in the core that `build` makes for a violation. */
 function canViolate(
@@ -42,7 +42,8 @@ export function audit(
   const allowed = allowChoices(core, options.choices ?? []);
   const steps = 2 + problem.constraints.length;
   const state = enter(core, allowed);
-  const narrowed = state && narrowState({ network, state, pool }, meter, () => undefined);
+  const narrowed =
+    state && narrowState({ network, state, pool, diagrams: core.diagrams }, meter, () => undefined);
   const valid = narrowed ? flagsOf(core, narrowed.state, allowed) : noFlags(core);
   const isForced = (list: Uint8Array): boolean => list.reduce((n, flag) => n + flag, 0) === 1;
   let findings: Audit = {

@@ -2,6 +2,7 @@ import type { AndOrDiagram } from './and-or-diagram.js';
 import type { Layer } from './decision-diagram.js';
 import type { EliminationTree } from './elimination-tree.js';
 import { eliminationTree } from './elimination-tree.js';
+import { LeftOut } from './left-out.js';
 import type { Ticker } from './meter.js';
 import type { Network } from './network.js';
 import type { Relation } from './relation.js';
@@ -11,6 +12,8 @@ export interface CompileTask {
   readonly network: Network;
   /** Propagated. */
   readonly state: Uint32Array;
+  /** Only the variables of one component; all by default. */
+  readonly among?: ReadonlySet<number>;
   /** Give up beyond this many nodes. */
   readonly mostNodes: number;
   /** Leave constraints out that have more combinations of classes than this. */
@@ -22,8 +25,7 @@ export interface SolverDiagram {
   readonly diagram: AndOrDiagram;
   /** 1 for variables that have nodes; the others are fixed. */
   readonly covers: Uint8Array;
-  /** Numbers of the constraints that the diagram leaves out. */
-  readonly leftOut: readonly number[];
+  readonly leftOut: LeftOut;
 }
 
 /** A relation that a variable steps through: its layer, and the class of each group there. */
@@ -138,8 +140,9 @@ class Compilation {
     const roots: number[] = [];
     for (const root of this.tree.roots) {
       const node = this.node(root);
-      if (node < 0) return null;
-      roots.push(node);
+      if (node === TOO_MANY) return null;
+      // A node without edges stands for a tree of variables that nothing meets.
+      roots.push(node === DEAD ? this.builder.add(root, []) : node);
     }
     return this.builder.finish(roots);
   }
@@ -223,11 +226,11 @@ class Compilation {
   }
 }
 
-/** Compiles the constraints of a state into a diagram; null where that takes too many nodes, or nothing meets them. */
+/** Compiles the constraints of a state into a diagram; null where that takes too many nodes. */
 export function compileDiagram(task: CompileTask, meter: Ticker): SolverDiagram | null {
   const { network, state, mostNodes } = task;
   network.state = state;
-  const open = openRelations(network, task.mostTuples);
+  const open = openRelations(network, task.mostTuples, task.among);
   const weight = Float64Array.from(network.layout.size, (_, x) => Math.log2(open.groups[x]?.length ?? 1));
   const tree = eliminationTree(open.variables, open.scopes, weight);
   const relations = open.tabulate(tree.depth);
@@ -235,5 +238,5 @@ export function compileDiagram(task: CompileTask, meter: Ticker): SolverDiagram 
   const diagram = new Compilation(tree, sites, { relations: relations.length, mostNodes, meter }).compile();
   const covers = new Uint8Array(network.layout.variables);
   for (const x of open.variables) covers[x] = 1;
-  return diagram && { diagram, covers, leftOut: open.leftOut };
+  return diagram && { diagram, covers, leftOut: new LeftOut(network, open.leftOut) };
 }

@@ -5,7 +5,7 @@ import type { Ticker } from './meter.js';
 import type { Trace } from './network.js';
 import { allowChoices, restrict } from './question.js';
 import { Search } from './search.js';
-import type { SolutionPool } from './witnesses.js';
+import type { SolutionPool } from './solution-pool.js';
 
 /** What of a contradiction took part in it; the rest can be left out. */
 export interface Cause {

@@ -9,6 +9,8 @@ export interface Inequality {
   /** By position and class; finite. */
   readonly weights: readonly Float64Array[];
   readonly most: number;
+  /** Position that sets the limit, where there is one. */
+  readonly limit?: number;
 }
 
 /**
@@ -34,6 +36,8 @@ export interface Constraint {
   allows(classes: Int32Array): boolean;
   /** Inequalities that every combination meets which meets the constraint. Only sums and the like have them. */
   readonly inequalities?: readonly Inequality[];
+  /** Inequalities in whole numbers that hold together exactly where the constraint is met, where it has such. */
+  readonly wholeInequalities?: readonly Inequality[] | null;
   /** Read from the declaration, independent of `propagate`. */
   isSatisfied(solution: Int32Array): boolean;
   /**

@@ -1,12 +1,21 @@
+import type { QueryOptions } from './answers.js';
+import { compileDiagram } from './compile-diagram.js';
 import { openComponents } from './components.js';
 import type { Core } from './core.js';
-import type { QueryOptions } from './answers.js';
-import type { Ticker } from './meter.js';
+import { countByDiagram } from './diagram-count.js';
 import { forEachGroup } from './layout.js';
+import type { Ticker } from './meter.js';
 import type { Allowed } from './question.js';
 import { allowChoices, enter } from './question.js';
 
-/** Counts by branching, splitting at every node into components whose counts multiply. */
+/** Nodes and tuples up to which a component is compiled to be counted. */
+const MOST_NODES = 20_000;
+const MOST_TUPLES = 60_000;
+
+/**
+ * Counts component by component. A component is counted by a diagram where one is small enough; else the search branches
+ * on a variable that ties it together, and goes on with what it falls into.
+ */
 class Counter {
   /** `multiplicity[x][g]`: allowed values in a group. */
   private readonly multiplicity: readonly number[][];
@@ -30,7 +39,7 @@ class Counter {
     let product = 1n;
     for (const x of variables) if (!joined.has(x)) product *= this.values(state, x);
     for (const component of components) {
-      product *= this.branch(state, component);
+      product *= this.countComponent(state, component);
       if (product === 0n) return 0n;
     }
     return product;
@@ -44,11 +53,21 @@ class Counter {
     return BigInt(sum);
   }
 
+  private countComponent(state: Uint32Array, component: Int32Array): bigint {
+    const { network } = this.core;
+    const among = new Set(component);
+    this.meter.tick();
+    const task = { network, state, among, mostNodes: MOST_NODES, mostTuples: MOST_TUPLES };
+    const known = compileDiagram(task, this.meter);
+    network.state = state;
+    const counted = known && countByDiagram({ network, known, multiplicity: this.multiplicity }, this.meter);
+    return counted ?? this.branch(state, component);
+  }
+
   private branch(state: Uint32Array, component: Int32Array): bigint {
     const { network, layout } = this.core;
-    this.meter.tick();
-    const live = (x: number): number => layout.viewsOf[x]?.length ?? 0;
-    const variable = component.reduce((best, x) => (live(x) > live(best) ? x : best));
+    network.state = state;
+    const variable = this.pick(component);
     const rest = new Set(component);
     let sum = 0n;
     forEachGroup(layout, { state, variable }, (group) => {
@@ -58,6 +77,26 @@ class Counter {
       if (network.run()) sum += this.count(trial, rest);
     });
     return sum;
+  }
+
+  /** A variable that sets a limit, or else the one that most constraints see: fixing it takes most apart. */
+  private pick(component: Int32Array): number {
+    const { network } = this.core;
+    const inside = new Set(component);
+    const seen = new Map<number, number>();
+    for (const [index, { views, wholeInequalities }] of network.constraints.entries()) {
+      if (network.isSettled(index)) continue;
+      for (const id of views) {
+        const { variable } = network.view(id);
+        if (inside.has(variable)) seen.set(variable, (seen.get(variable) ?? 0) + 1);
+      }
+      for (const { limit } of wholeInequalities ?? []) {
+        if (limit === undefined) continue;
+        const { variable } = network.view(views[limit] as number);
+        if (inside.has(variable)) return variable;
+      }
+    }
+    return component.reduce((best, x) => ((seen.get(x) ?? 0) > (seen.get(best) ?? 0) ? x : best));
   }
 }
 

@@ -16,7 +16,7 @@ import { ProblemError } from './problem.js';
 import { checkChoices, checkOption } from './question.js';
 import type { QueryOptions } from './answers.js';
 import { repair } from './repair.js';
-import { SolutionPool } from './witnesses.js';
+import { SolutionPool } from './solution-pool.js';
 
 function engineOf(core: Core): Engine {
   const pool = new SolutionPool();

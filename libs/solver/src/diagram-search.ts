@@ -1,7 +1,6 @@
 import type { Cheapest, CheapestTask } from './cheapest.js';
 import type { SolverDiagram } from './compile-diagram.js';
 import { domainSize } from './components.js';
-import type { Constraint } from './constraint.js';
 import type { Ticker } from './meter.js';
 import type { Network } from './network.js';
 import { PricedDiagram } from './priced-diagram.js';
@@ -11,22 +10,6 @@ const ROOT_ROUNDS = 40;
 const NODE_ROUNDS = 4;
 /** More than pricing can lose to rounding; costs are integers. */
 const ROUNDING = 1e-3;
-
-/** Constraints left out of a diagram that an assignment does not meet. */
-export function unmet(network: Network, leftOut: readonly number[], groups: Int32Array): Constraint[] {
-  return leftOut
-    .filter((index) => !network.isSettled(index))
-    .map((index) => network.constraints[index] as Constraint)
-    .filter(
-      (constraint) =>
-        !constraint.allows(
-          Int32Array.from(constraint.views, (id) => {
-            const view = network.view(id);
-            return view.classOf[groups[view.variable] as number] as number;
-          }),
-        ),
-    );
-}
 
 /**
  * The cheapest solution by branch and bound over a diagram. The cheapest combination of the diagram, its left-out
@@ -70,19 +53,17 @@ export class DiagramSearch {
 
   /**
    * Raises the bound and drops what is in no cheaper solution.
-   * @returns constraints to branch on, or null where the state is done
+   * @returns what is left open, or null where the state is done
    */
-  private tighten(
-    rounds: number,
-  ): { constraints: Constraint[]; bounds: (x: number) => Float64Array | null } | null {
+  private tighten(rounds: number): { unmet: number[]; bounds: (x: number) => Float64Array | null } | null {
     const { network, priced, groups } = this;
     let bestBound = -Infinity;
     let bestPrices = Float64Array.from(priced.prices);
     for (let round = 0; ;) {
       const bound = priced.bound(groups);
       if (this.isTooMuch(bound)) return null;
-      const constraints = unmet(network, this.known.leftOut, groups);
-      if (constraints.length === 0 && this.take() <= bound + ROUNDING) return null;
+      const missed = this.known.leftOut.unmet(groups);
+      if (missed.length === 0 && this.take() <= bound + ROUNDING) return null;
       if (bound > bestBound) {
         bestBound = bound;
         bestPrices = Float64Array.from(priced.prices);
@@ -93,7 +74,7 @@ export class DiagramSearch {
       if (this.isTooMuch(priced.bound(groups))) return null;
       const bounds = priced.bounds();
       const dropped = this.drop(bounds);
-      if (!dropped) return { constraints: unmet(network, this.known.leftOut, groups), bounds };
+      if (!dropped) return { unmet: this.known.leftOut.unmet(groups), bounds };
       if (!network.run()) return null;
       round = rounds;
       bestBound = -Infinity;
@@ -118,10 +99,10 @@ export class DiagramSearch {
 
   private branch(
     state: Uint32Array,
-    from: { constraints: Constraint[]; bounds: (x: number) => Float64Array | null; depth: number },
+    from: { unmet: number[]; bounds: (x: number) => Float64Array | null; depth: number },
   ): void {
     const { network } = this;
-    const x = this.pick(from.constraints);
+    const x = this.pick(from.unmet);
     const bounds = x < 0 ? null : from.bounds(x);
     // Where all is fixed, the one combination has been looked at.
     if (!bounds) return;
@@ -162,7 +143,7 @@ export class DiagramSearch {
   }
 
   /** The open variable with the most failures for its size, of unmet constraints if there are any. */
-  private pick(constraints: readonly Constraint[]): number {
+  private pick(unmet: readonly number[]): number {
     const { network } = this;
     let best = -1;
     let bestScore = -1;
@@ -175,7 +156,8 @@ export class DiagramSearch {
         best = x;
       }
     };
-    for (const { views } of constraints) for (const id of views) consider(network.view(id).variable);
+    for (const index of unmet)
+      for (const id of network.constraints[index]?.views ?? []) consider(network.view(id).variable);
     if (best < 0) for (let x = 0; x < network.layout.variables; x++) consider(x);
     return best;
   }

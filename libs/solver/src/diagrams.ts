@@ -6,6 +6,8 @@ import type { Network } from './network.js';
 
 /** Nodes up to which the whole problem is compiled, and a state that choices have narrowed. */
 const MOST_NODES = 30_000;
+/** Nodes up to which it is compiled where an answer does not depend on it. */
+const MOST_NODES_AT_HAND = 6_000;
 const MOST_NODES_NARROWED = 6_000;
 const MOST_TUPLES = 60_000;
 /** A narrowed state is tried where it has at most this part of the whole problem's open domains (in bits). */
@@ -30,22 +32,33 @@ function bitsOf(network: Network, state: Uint32Array): number {
  */
 export class Diagrams {
   private whole: SolverDiagram | null | undefined;
+  private isLarge = false;
 
   constructor(
     private readonly network: Network,
     private readonly root: Uint32Array,
   ) {}
 
+  /** The diagram of the whole problem if there is one, or if it is quickly made. */
+  atHand(meter: Ticker): SolverDiagram | null {
+    if (this.whole === undefined && !this.isLarge) {
+      const diagram = this.compile(this.root, MOST_NODES_AT_HAND, meter);
+      if (diagram) this.whole = diagram;
+      else this.isLarge = true;
+    }
+    return this.whole ?? null;
+  }
+
   /** A diagram that covers a state within the root, or null where none is small enough. */
   within(state: Uint32Array, meter: Ticker): SolverDiagram | null {
     const { network, root } = this;
-    if (this.whole === undefined)
-      this.whole = compileDiagram(
-        { network, state: root, mostNodes: MOST_NODES, mostTuples: MOST_TUPLES },
-        meter,
-      );
+    if (this.whole === undefined) this.whole = this.compile(root, MOST_NODES, meter);
     if (this.whole) return this.whole;
     if (bitsOf(network, state) > NARROWED * bitsOf(network, root)) return null;
-    return compileDiagram({ network, state, mostNodes: MOST_NODES_NARROWED, mostTuples: MOST_TUPLES }, meter);
+    return this.compile(state, MOST_NODES_NARROWED, meter);
+  }
+
+  private compile(state: Uint32Array, mostNodes: number, meter: Ticker): SolverDiagram | null {
+    return compileDiagram({ network: this.network, state, mostNodes, mostTuples: MOST_TUPLES }, meter);
   }
 }

@@ -4,7 +4,7 @@ import { ConflictFinder } from './conflicts.js';
 import { Consistency } from './consistency.js';
 import type { Core } from './core.js';
 import type { Meter, Ticker } from './meter.js';
-import type { SolutionPool } from './witnesses.js';
+import type { SolutionPool } from './solution-pool.js';
 
 interface Setting {
   readonly core: Core;

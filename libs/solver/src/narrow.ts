@@ -3,8 +3,8 @@ import type { Core } from './core.js';
 import type { Meter } from './meter.js';
 import type { NarrowedCache } from './narrowed-cache.js';
 import { allowChoices, enter, flagsOf, noFlags } from './question.js';
-import type { SolutionPool } from './witnesses.js';
-import { narrowState } from './witnesses.js';
+import type { SolutionPool } from './solution-pool.js';
+import { narrowState } from './narrow-state.js';
 
 interface Setting {
   readonly core: Core;
@@ -30,7 +30,8 @@ export function narrow(setting: Setting, options: NarrowOptions, meter: Meter<Na
       return { consistent: true, valid, undecided };
     };
   };
-  const narrowed = known ?? (state && narrowState({ network, state, pool }, meter, watch)?.state);
+  const narrowed =
+    known ?? (state && narrowState({ network, state, pool, diagrams: core.diagrams }, meter, watch)?.state);
   if (narrowed && !known) cache.add(choices, narrowed);
   const valid = narrowed ? flagsOf(core, narrowed, allowed) : noFlags(core);
   const consistent = narrowed !== null && narrowed !== undefined;
@@ -44,7 +45,7 @@ export function narrow(setting: Setting, options: NarrowOptions, meter: Meter<Na
     const kept = choices.filter((c) => c !== choice);
     const others = allowChoices(core, kept);
     const open = enter(core, others, cache.start(core, kept));
-    const task = open && { network, state: open, pool, variables: [x] };
+    const task = open && { network, state: open, pool, diagrams: core.diagrams, variables: [x] };
     const found = task && narrowState(task, meter, () => undefined);
     free[x] = found
       ? (flagsOf(core, found.state, others)[x] as Uint8Array)

@@ -37,6 +37,7 @@ export class PortsConstraint implements Constraint {
   private readonly total: Int32Array;
   private readonly trial: Int32Array;
   private readonly supported: Uint32Array[];
+  private asked: readonly Inequality[] | null = null;
 
   constructor(
     readonly spec: PortsSpec,
@@ -53,6 +54,10 @@ export class PortsConstraint implements Constraint {
   }
 
   get inequalities(): readonly Inequality[] {
+    return (this.asked ??= this.workOutInequalities());
+  }
+
+  private workOutInequalities(): readonly Inequality[] {
     const { needs, ports, fixedNeeds } = this.bound;
     return Array.from(fixedNeeds, (fixed, k) => {
       const column = (rows: readonly Int32Array[], sign: number): Float64Array =>
@@ -61,6 +66,10 @@ export class PortsConstraint implements Constraint {
       if (this.hostView >= 0) weights.push(column(ports.rows, -1));
       return { weights, most: (this.hostView >= 0 ? 0 : (ports.rows[0]?.[k] as number)) - fixed };
     });
+  }
+
+  get wholeInequalities(): readonly Inequality[] {
+    return this.inequalities;
   }
 
   get views(): Int32Array {

@@ -1,28 +1,8 @@
 import type { SolverDiagram } from './compile-diagram.js';
 import { DiagramSweep } from './diagram-sweep.js';
+import type { GroupInequality } from './left-out.js';
 import type { Network } from './network.js';
 import { firstGroup } from './search.js';
-
-/** An inequality between groups: weights of the groups of some variables add up to `most` or less. */
-interface GroupInequality {
-  readonly variables: Int32Array;
-  readonly weights: readonly Float64Array[];
-  readonly most: number;
-}
-
-function inequalitiesOf(network: Network, leftOut: readonly number[]): GroupInequality[] {
-  return leftOut.flatMap((index) => {
-    const constraint = network.constraints[index];
-    return (constraint?.inequalities ?? []).map(({ weights, most }) => {
-      const views = Array.from(constraint?.views ?? [], (id) => network.view(id));
-      return {
-        variables: Int32Array.from(views, (v) => v.variable),
-        weights: views.map((v, p) => Float64Array.from(v.classOf, (c) => weights[p]?.[c] as number)),
-        most,
-      };
-    });
-  });
-}
 
 /**
  * A diagram whose left-out inequalities are priced: each adds its excess times a price to the costs (Lagrange). Whatever the
@@ -45,7 +25,7 @@ export class PricedDiagram {
     private readonly cost: readonly Float64Array[],
   ) {
     this.sweep = new DiagramSweep(known.diagram, network.layout);
-    this.inequalities = inequalitiesOf(network, known.leftOut);
+    this.inequalities = known.leftOut.inequalities;
     this.prices = new Float64Array(this.inequalities.length);
     this.excess = new Float64Array(this.inequalities.length);
     this.priced = cost.map((c) => Float64Array.from(c));

@@ -69,12 +69,19 @@ function tabulate(network: Network, { constraint, places, classes }: Draft): Rel
   return { variables: places.map((p) => p.variable), classOf, diagram: buildDecisionDiagram(counts, cells) };
 }
 
-/** The unsettled constraints of the network's state over its open variables. */
-export function openRelations(network: Network, mostTuples: number): OpenRelations {
+/**
+ * The unsettled constraints of the network's state over its open variables.
+ * @param among only these variables, a component
+ */
+export function openRelations(
+  network: Network,
+  mostTuples: number,
+  among?: ReadonlySet<number>,
+): OpenRelations {
   const { layout, state, constraints } = network;
   const groups = Array.from({ length: layout.variables }, (_, variable) => {
     const list: number[] = [];
-    forEachGroup(layout, { state, variable }, (g) => list.push(g));
+    if (!among || among.has(variable)) forEachGroup(layout, { state, variable }, (g) => list.push(g));
     return list;
   });
   const drafts: Draft[] = [];
@@ -89,7 +96,7 @@ export function openRelations(network: Network, mostTuples: number): OpenRelatio
         variable: network.view(constraint.views[position] as number).variable,
       }))
       .filter((p) => p.present.length > 1);
-    if (places.length === 0) continue;
+    if (places.length === 0 || (among && !places.some((p) => among.has(p.variable)))) continue;
     const tuples = places.reduce((product, p) => product * p.present.length, 1);
     if (tuples > mostTuples || new Set(places.map((p) => p.variable)).size < places.length)
       leftOut.push(index);

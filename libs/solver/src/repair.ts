@@ -8,7 +8,7 @@ import { groupCosts, valuesOf } from './group-costs.js';
 import type { Meter, Ticker } from './meter.js';
 import { allowChoices, enter } from './question.js';
 import { verified } from './verified.js';
-import type { SolutionPool } from './witnesses.js';
+import type { SolutionPool } from './solution-pool.js';
 
 interface Setting {
   readonly core: Core;

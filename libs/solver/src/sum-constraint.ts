@@ -32,6 +32,24 @@ export interface BoundSum {
   readonly sizes: readonly number[];
 }
 
+/** Most decimal places, and largest whole number, for which decimals are compared as whole numbers. */
+const MOST_PLACES = 6;
+const LARGEST_WHOLE = 1e10;
+
+/** The power of ten that makes whole numbers of all; null where there is none small enough. */
+function decimalScale(numbers: readonly number[]): number | null {
+  for (let places = 0, scale = 1; places <= MOST_PLACES; places++, scale *= 10) {
+    if (numbers.some((x) => Math.abs(x * scale) > LARGEST_WHOLE)) return null;
+    if (
+      numbers.every(
+        (x) => Math.abs(x * scale - Math.round(x * scale)) < 1e-9 * Math.max(1, Math.abs(x * scale) * 1e-3),
+      )
+    )
+      return scale;
+  }
+  return null;
+}
+
 /**
  * Bounds on the load. Adding in another order may differ in the last digits, so a class is removed only where it misses by more than
  * rounding can make up, and once all is fixed the declared order decides.
@@ -46,6 +64,7 @@ export class SumConstraint implements Constraint {
   private readonly classes: Int32Array;
   /** By how much rounding may move a load against its limit, with room to spare. */
   private readonly slack: number;
+  private whole: { inequalities: readonly Inequality[] | null } | null = null;
   /** Sum of the least loads, and the limit of the class that leaves most room. */
   private total = 0;
   private room = 0;
@@ -80,6 +99,36 @@ export class SumConstraint implements Constraint {
     );
     const isConstant = places.every((p) => p.limits === null);
     return [{ weights, most: (isConstant ? limit(constant) : 0) - fixedLoad + this.slack }];
+  }
+
+  /**
+   * Where all loads and limits are decimals with few places, they are compared as whole numbers: with at most 12 digits, that is
+   * what rounding to 12 digits compares.
+   */
+  get wholeInequalities(): readonly Inequality[] | null {
+    this.whole ??= { inequalities: this.inWholeNumbers() };
+    return this.whole.inequalities;
+  }
+
+  private inWholeNumbers(): readonly Inequality[] | null {
+    const { places, fixedLoad, constant, margin, strict } = this.bound;
+    if (margin || strict) return null;
+    const limits = places.flatMap((p) => (p.limits ? [...p.limits] : []));
+    const numbers = [fixedLoad, constant, ...places.flatMap((p) => [...p.loads]), ...limits].filter(
+      Number.isFinite,
+    );
+    const scale = decimalScale(numbers);
+    if (scale === null) return null;
+    const whole = (x: number): number => Math.round(x * scale);
+    const greatest = places.reduce((sum, { loads }) => sum + whole(Math.max(...loads)), whole(fixedLoad));
+    const least = places.reduce((sum, { loads }) => sum + whole(Math.min(...loads)), whole(fixedLoad));
+    const limit = (x: number): number => (Number.isFinite(x) ? whole(x) : x > 0 ? greatest : least - 1);
+    const weights = places.map((p) =>
+      p.loads.map((load, c) => whole(load) - (p.limits ? limit(p.limits[c] as number) : 0)),
+    );
+    const setter = places.findIndex((p) => p.limits !== null);
+    const most = (setter < 0 ? limit(constant) : 0) - whole(fixedLoad);
+    return [{ weights, most, ...(setter < 0 ? {} : { limit: setter }) }];
   }
 
   get views(): Int32Array {

@@ -5,7 +5,8 @@ import type { Allowed } from './question.js';
 import { allowChoices } from './question.js';
 import { Search } from './search.js';
 import { restrict } from './question.js';
-import type { NarrowedState, SolutionPool } from './witnesses.js';
+import type { NarrowedState } from './narrow-state.js';
+import type { SolutionPool } from './solution-pool.js';
 
 interface TogetherTask {
   readonly core: Core;
