@@ -54,7 +54,11 @@ function sumSides(spec: SumSpec, solution: Int32Array): { demand: number; limit:
  * +Infinity where nothing bounds it.
  */
 export function marginBetween(demand: number, limit: number, kind: MarginKind): number {
-  const [d, l] = [roundTo12Digits(demand), roundTo12Digits(limit)];
+  return marginOfRounded(roundTo12Digits(demand), roundTo12Digits(limit), kind);
+}
+
+/** The same for numbers that are rounded already. */
+export function marginOfRounded(d: number, l: number, kind: MarginKind): number {
   if (d === l) return 0;
   if (kind === 'difference') return l - d;
   if (l === Infinity) return 1;

@@ -1,4 +1,4 @@
-import { marginBetween } from './is-satisfied.js';
+import { marginOfRounded } from './is-satisfied.js';
 import type { ComparisonSpec, MarginKind } from './problem.js';
 import { ascending } from './rank.js';
 import { roundTo12Digits } from './rounding.js';
@@ -24,17 +24,24 @@ export function keepMargin(
   // −Infinity is kept for limits that admit no demand.
   const demand = spec.demand.values.map((d) => (d === -Infinity ? -Number.MAX_VALUE : roundTo12Digits(d)));
   const demands = ascending(demand);
-  const limit = spec.limit.values.map((l) => {
+  const largest = new Map<number, number>();
+  const largestFor = (limit: number): number => {
     // Margins fall as demands rise.
     let low = 0;
     let high = demands.length;
     while (low < high) {
       const middle = (low + high) >>> 1;
       const d = demands[middle] as number;
-      if (marginBetween(d === -Number.MAX_VALUE ? -Infinity : d, l, kind) >= least) low = middle + 1;
+      if (marginOfRounded(d === -Number.MAX_VALUE ? -Infinity : d, limit, kind) >= least) low = middle + 1;
       else high = middle;
     }
     return low === 0 ? -Infinity : (demands[low - 1] as number);
+  };
+  const limit = spec.limit.values.map((value) => {
+    const rounded = roundTo12Digits(value);
+    const known = largest.get(rounded) ?? largestFor(rounded);
+    largest.set(rounded, known);
+    return known;
   });
   return { demand, limit };
 }

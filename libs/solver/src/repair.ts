@@ -39,6 +39,20 @@ function repairGivingUp(
   return { changes, cost };
 }
 
+/** Conflicts found without a repair before some repair is sought, so that a stopped query has one to offer. */
+const MANY_CONFLICTS = 15;
+
+/** A smallest set of choices to give up, not necessarily the lightest: keeps one choice after another, the heaviest first. */
+function someCorrection(
+  choices: readonly Choice[],
+  by: { weightOf: (choice: Choice) => number; consistency: Consistency },
+): Choice[] {
+  const kept: Choice[] = [];
+  for (const choice of [...choices].sort((a, b) => by.weightOf(b) - by.weightOf(a)))
+    if (by.consistency.check([...kept, choice])) kept.push(choice);
+  return choices.filter((choice) => !kept.includes(choice));
+}
+
 export function repair(setting: Setting, options: RepairOptions, meter: Meter<Repairs>): Repairs {
   const { core } = setting;
   const choices = options.choices ?? [];
@@ -49,9 +63,18 @@ export function repair(setting: Setting, options: RepairOptions, meter: Meter<Re
   if (!consistency.check([])) return { kind: 'background inconsistent', constraints: finder.constraints([]) };
 
   const repairs: Repair[] = [];
+  let conflicts = 0;
   const weightOf = (choice: Choice): number => (options.by === 'priority' ? (choice.priority ?? 1) : 1);
   for (const finding of conflictsAndCorrections({ choices, weightOf, consistency, finder }, meter)) {
-    if (finding.kind !== 'correction') continue;
+    if (finding.kind === 'conflict') {
+      if (++conflicts !== MANY_CONFLICTS || repairs.length > 0) continue;
+      const givenUp = someCorrection(choices, { weightOf, consistency });
+      const rank = givenUp.reduce((sum, choice) => sum + weightOf(choice), 0);
+      const some = repairGivingUp({ core, choices, givenUp }, meter);
+      const first: Repair = { ...some, rank: options.by === 'cost' ? some.cost : rank };
+      meter.known = () => ({ kind: 'repairs', repairs: [first], complete: false });
+      continue;
+    }
     // By number and priority the corrections come in order; by cost all are needed before the cheapest are known.
     if (options.by !== 'cost' && repairs.length >= most) return { kind: 'repairs', repairs, complete: false };
     const found = repairGivingUp({ core, choices, givenUp: finding.choices }, meter);

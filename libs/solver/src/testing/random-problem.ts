@@ -106,17 +106,23 @@ export interface Case {
   readonly choices: readonly Choice[];
 }
 
-function build(draw: Draw): Case {
-  const count = integer(draw, 1, 5);
+interface Shape {
+  readonly variables: [number, number];
+  readonly size: [number, number];
+  readonly constraints: [number, number];
+}
+
+function build(draw: Draw, shape: Shape): Case {
+  const count = integer(draw, ...shape.variables);
   const variables = Array.from({ length: count }, (_, x): VariableSpec => {
-    const size = integer(draw, 1, 4);
+    const size = integer(draw, ...shape.size);
     const list = (max: number): Int32Array => Int32Array.from({ length: size }, () => integer(draw, 0, max));
     const cost = draw(fc.boolean()) ? { cost: list(6) } : {};
     const delay = draw(fc.boolean()) ? { delay: list(3) } : {};
     return { id: `x${String(x)}`, size, ...cost, ...delay };
   });
   const sizes = variables.map((v) => v.size);
-  const constraints = Array.from({ length: integer(draw, 0, 5) }, (_, c) =>
+  const constraints = Array.from({ length: integer(draw, ...shape.constraints) }, (_, c) =>
     constraintOf(draw, sizes, `c${String(c)}`),
   );
   const chosen = draw(fc.subarray([...sizes.keys()]));
@@ -128,7 +134,19 @@ function build(draw: Draw): Case {
   return { problem: { variables, constraints }, choices };
 }
 
+const casesOf = (shape: Shape): fc.Arbitrary<Case> =>
+  fc.gen().map((generate) => build((arbitrary) => generate(() => arbitrary), shape));
+
 /** Small problems of every kind of constraint, with some choices; often inconsistent ones. */
-export const smallCase: fc.Arbitrary<Case> = fc
-  .gen()
-  .map((generate) => build((arbitrary) => generate(() => arbitrary)));
+export const smallCase: fc.Arbitrary<Case> = casesOf({
+  variables: [1, 5],
+  size: [1, 4],
+  constraints: [0, 5],
+});
+
+/** Problems with more to search in, still small enough to be enumerated. */
+export const mediumCase: fc.Arbitrary<Case> = casesOf({
+  variables: [6, 7],
+  size: [2, 4],
+  constraints: [4, 9],
+});

@@ -1,0 +1,183 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import type { CheapestTask } from './cheapest.js';
+import { cheapest } from './cheapest.js';
+import { compileDiagram } from './compile-diagram.js';
+import type { Core } from './core.js';
+import { compile } from './core.js';
+import { countByDiagram } from './diagram-count.js';
+import { DiagramSearch } from './diagram-search.js';
+import { showByDiagram } from './diagram-witnesses.js';
+import type { Diagrams } from './diagrams.js';
+import { groupCosts, valuesOf } from './group-costs.js';
+import type { Problem } from './problem.js';
+import { narrowState } from './narrow-state.js';
+import { hasGroup } from './search.js';
+import { SolutionPool } from './solution-pool.js';
+import { clusteredProblem } from './testing/clustered-problem.js';
+import { allSolutions, measured } from './testing/enumeration.js';
+import { mediumCase, smallCase } from './testing/random-problem.js';
+import { Witnesses } from './witnesses.js';
+
+const free = { tick: () => undefined, check: () => undefined };
+
+/** A core that is not refuted at once; the property is skipped otherwise. */
+function coreOf(problem: Problem): Core & { root: Uint32Array } {
+  const core = compile(problem);
+  fc.pre(core.root !== null);
+  return core as Core & { root: Uint32Array };
+}
+
+const everything = (core: Core) => core.sizes.map(() => null);
+
+function taskOf(core: Core & { root: Uint32Array }, diagrams: Diagrams | null = null): CheapestTask {
+  const { cost } = groupCosts(core, everything(core));
+  return { network: core.network, state: Uint32Array.from(core.root), cost, diagrams };
+}
+
+const leastCost = (problem: Problem): number =>
+  Math.min(...allSolutions(problem).map((s) => measured(problem, s).cost));
+
+/** Group by group, whether it is part of a solution. */
+const validGroups = (core: Core): Set<string> =>
+  new Set(
+    allSolutions(core.problem).flatMap((s) =>
+      Array.from(s, (v, x) => `${String(x)}:${String(core.layout.groupOf[x]![v])}`),
+    ),
+  );
+
+// Few tuples leave most constraints out of the diagram, many take all in.
+const tuples = fc.constantFrom(1, 4, 12, 1_000_000);
+
+describe.each([
+  ['small', smallCase],
+  ['medium', mediumCase],
+])('%s problems', (_, cases) => {
+  const runs = { numRuns: 120, endOnFailure: true };
+
+  it('have the same optimum by diagram, whatever it leaves out', () => {
+    fc.assert(
+      fc.property(cases, tuples, ({ problem }, mostTuples) => {
+        const core = coreOf(problem);
+        const known = compileDiagram(
+          { network: core.network, state: core.root, mostNodes: 10_000, mostTuples },
+          free,
+        )!;
+        const found = new DiagramSearch(taskOf(core), known, free).run();
+        expect(found?.cost ?? Infinity).toBe(leastCost(problem));
+        if (!found) return;
+        const values = valuesOf(groupCosts(core, everything(core)), found.groups);
+        expect(core.constraints.every((c) => c.isSatisfied(values))).toBe(true);
+        expect(measured(problem, values).cost).toBe(found.cost);
+      }),
+      runs,
+    );
+  });
+
+  it('have the same optimum by search alone', () => {
+    fc.assert(
+      fc.property(cases, fc.integer({ min: 0, max: 30 }), ({ problem }, below) => {
+        const core = coreOf(problem);
+        const wanted = leastCost(problem);
+        expect(cheapest(taskOf(core), free)?.cost ?? Infinity).toBe(wanted);
+        const cheaper = cheapest({ ...taskOf(core), below }, free);
+        expect(cheaper?.cost ?? null).toBe(wanted < below ? wanted : null);
+      }),
+      runs,
+    );
+  });
+
+  it('have as many solutions by diagram, where it can count them', () => {
+    let counted = 0;
+    fc.assert(
+      fc.property(cases, tuples, ({ problem }, mostTuples) => {
+        const core = coreOf(problem);
+        const { network } = core;
+        const known = compileDiagram({ network, state: core.root, mostNodes: 10_000, mostTuples }, free)!;
+        network.state = core.root;
+        const multiplicity = core.layout.members.map((groups) => groups.map((g) => g.length));
+        const found = countByDiagram({ network, known, multiplicity }, free);
+        if (found === null) return;
+        counted++;
+        // Variables outside the diagram are fixed to one group.
+        const outside = core.layout.members.reduce((product, groups, x) => {
+          const group = groups.find((_, g) => hasGroup(network, x, g));
+          return known.covers[x] === 1 ? product : product * (group?.length ?? 0);
+        }, 1);
+        expect(found * BigInt(outside)).toBe(BigInt(allSolutions(problem).length));
+      }),
+      runs,
+    );
+    expect(counted).toBeGreaterThan(30);
+  });
+
+  it('show by diagram only what is valid, and drop only what is not', () => {
+    fc.assert(
+      fc.property(cases, tuples, ({ problem }, mostTuples) => {
+        const core = coreOf(problem);
+        const { network } = core;
+        const known = compileDiagram({ network, state: core.root, mostNodes: 10_000, mostTuples }, free)!;
+        const valid = validGroups(core);
+        const witnesses = new Witnesses(network);
+        network.state = Uint32Array.from(core.root);
+        const shown = showByDiagram({ network, known, witnesses });
+        if (!shown) {
+          expect(valid.size).toBe(0);
+          return;
+        }
+        core.layout.size.forEach((size, x) => {
+          for (let g = 0; g < size; g++) {
+            const isValid = valid.has(`${String(x)}:${String(g)}`);
+            if (isValid) expect(hasGroup(network, x, g)).toBe(true);
+            if (witnesses.has(x, g)) expect(isValid).toBe(true);
+          }
+        });
+      }),
+      runs,
+    );
+  });
+
+  it('are narrowed exactly by search alone', () => {
+    fc.assert(
+      fc.property(cases, ({ problem }) => {
+        const core = coreOf(problem);
+        const { network } = core;
+        const valid = validGroups(core);
+        const pool = new SolutionPool();
+        // The second time the solutions of the first are known.
+        for (let time = 0; time < 2; time++) {
+          const task = { network, state: core.root, pool, diagrams: null };
+          const narrowed = narrowState(task, free, () => undefined);
+          if (!narrowed) {
+            expect(valid.size).toBe(0);
+            return;
+          }
+          network.state = narrowed.state;
+          core.layout.size.forEach((size, x) => {
+            for (let g = 0; g < size; g++)
+              expect(hasGroup(network, x, g)).toBe(valid.has(`${String(x)}:${String(g)}`));
+          });
+        }
+      }),
+      runs,
+    );
+  });
+});
+
+describe('a problem in the shape of a machine', () => {
+  it.each([1, 2, 3])('has the same answers by diagram and by search: seed %i', (seed) => {
+    const core = coreOf(clusteredProblem({ seed, sets: 1, items: 200 }));
+    const { network, diagrams } = core;
+    const byDiagram = cheapest(taskOf(core, diagrams), free);
+    const bySearch = cheapest(taskOf(core), free);
+    expect(byDiagram?.cost).toBe(bySearch?.cost);
+    const narrowed = (own: Diagrams | null) =>
+      narrowState(
+        { network, state: core.root, pool: new SolutionPool(), diagrams: own },
+        free,
+        () => undefined,
+      );
+    const domains = (state?: Uint32Array) => state?.slice(0, core.layout.domain.at(-1));
+    expect(domains(narrowed(diagrams)?.state)).toEqual(domains(narrowed(null)?.state));
+  });
+});
