@@ -16,7 +16,7 @@ import { hasGroup } from './search.js';
 import { SolutionPool } from './solution-pool.js';
 import { clusteredProblem } from './testing/clustered-problem.js';
 import { allSolutions, measured } from './testing/enumeration.js';
-import { mediumCase, smallCase } from './testing/random-problem.js';
+import { knottedCase, mediumCase, smallCase } from './testing/random-problem.js';
 import { Witnesses } from './witnesses.js';
 
 const free = { tick: () => undefined, check: () => undefined };
@@ -52,8 +52,9 @@ const tuples = fc.constantFrom(1, 4, 12, 1_000_000);
 describe.each([
   ['small', smallCase],
   ['medium', mediumCase],
+  ['knotted', knottedCase],
 ])('%s problems', (_, cases) => {
-  const runs = { numRuns: 120, endOnFailure: true };
+  const runs = { numRuns: 100, endOnFailure: true };
 
   it('have the same optimum by diagram, whatever it leaves out', () => {
     fc.assert(

@@ -150,3 +150,31 @@ export const mediumCase: fc.Arbitrary<Case> = casesOf({
   size: [2, 4],
   constraints: [4, 9],
 });
+
+/** Pairs and triples of few values that many tables tie together: much that propagation leaves open leads nowhere. */
+export const knottedCase: fc.Arbitrary<Case> = fc.gen().map((generate) => {
+  const draw: Draw = (arbitrary) => generate(() => arbitrary);
+  const sizes = Array.from({ length: integer(draw, 5, 7) }, () => integer(draw, 2, 3));
+  const variables = sizes.map((size, x): VariableSpec => {
+    const list = (): Int32Array => Int32Array.from({ length: size }, () => integer(draw, 0, 9));
+    return { id: `x${String(x)}`, size, cost: list(), delay: list() };
+  });
+  const constraints = Array.from({ length: integer(draw, 8, 16) }, (_, c): ConstraintSpec => {
+    const scope = draw(
+      fc.uniqueArray(fc.integer({ min: 0, max: sizes.length - 1 }), { minLength: 2, maxLength: 3 }),
+    );
+    const allowed = Uint8Array.from({ length: tuples(sizes, scope) }, () =>
+      integer(draw, 0, 9) < 6 ? 1 : 0,
+    );
+    return { kind: 'table', id: `c${String(c)}`, scope, allowed };
+  });
+  const chosen = draw(fc.subarray([...sizes.keys()], { maxLength: 3 }));
+  const choices = chosen.map((variable) => ({
+    variable,
+    value: integer(draw, 0, (sizes[variable] as number) - 1),
+  }));
+  return { problem: { variables, constraints }, choices };
+});
+
+/** Any of the cases. */
+export const anyCase: fc.Arbitrary<Case> = fc.oneof(smallCase, knottedCase);
