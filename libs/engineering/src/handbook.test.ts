@@ -1,10 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import { handbookPage, handbookPages } from './handbook.js';
-import { referenceCases } from './reference-cases.js';
+import { allReferenceCases, referenceCases } from './reference-cases.js';
 import { calculations } from './registry.js';
 import { gasArea } from './relief/gas-area.js';
 import { worstInflow } from './relief/worst-inflow.js';
 import { powerNumber } from './stirring/power-number.js';
+
+const allCases = allReferenceCases();
+const pagesWithCases = handbookPages(calculations, allCases);
 
 describe('a handbook page', () => {
   const page = handbookPage(gasArea, referenceCases('relief'));
@@ -67,3 +70,24 @@ describe('the handbook', () => {
     expect(pages.get('relief.gas-area.md')).toContain('# Relief area for gas or vapour');
   });
 });
+
+describe.each(calculations.map((subject) => [subject.id, subject] as const))(
+  'the page of %s',
+  (id, subject) => {
+    const page =
+      pagesWithCases.get(`${id.replace(/[A-Z]/gu, (letter) => `-${letter.toLowerCase()}`)}.md`) ?? '';
+
+    it('has its formula in TeX, and every reference case', () => {
+      expect(page).toContain(`$$\n${subject.formula}\n$$`);
+      for (const item of allCases.filter(({ calculation }) => calculation === id)) {
+        expect(page).toContain(`| ${item.id.replaceAll('|', String.raw`\|`)} |`);
+      }
+    });
+
+    it('marks what is from memory, and only that', () => {
+      const remembered = subject.source.some(({ basis }) => basis === 'from memory, unverified');
+      expect(page.includes('**from memory, unverified**')).toBe(remembered);
+      expect(page.includes('> Part of this rests on values from memory, unverified.')).toBe(remembered);
+    });
+  },
+);

@@ -18,11 +18,13 @@ export interface ReferenceCase {
 
 const casesFile = new URL('../../../tests/reference/cases.json', import.meta.url);
 
+/** Every case of the file. For tests and for the handbook. */
+export const allReferenceCases = (): readonly ReferenceCase[] =>
+  JSON.parse(readFileSync(casesFile, 'utf8')) as readonly ReferenceCase[];
+
 /** The cases whose calculation lies in a domain, for instance `strength`. For tests. */
-export const referenceCases = (domain: string): readonly ReferenceCase[] => {
-  const cases = JSON.parse(readFileSync(casesFile, 'utf8')) as readonly ReferenceCase[];
-  return cases.filter((referenceCase) => referenceCase.calculation.startsWith(`${domain}.`));
-};
+export const referenceCases = (domain: string): readonly ReferenceCase[] =>
+  allReferenceCases().filter((referenceCase) => referenceCase.calculation.startsWith(`${domain}.`));
 
 const agrees = (actual: unknown, expected: number | string, relativeTolerance: number): boolean =>
   typeof expected === 'number' && typeof actual === 'number'

@@ -184,6 +184,35 @@ describe('closure.boltedCover', () => {
     expect(proofUtilisation).toBeCloseTo(highestBoltStressPa / 580e6, 12);
   });
 
+  it('has stresses, use and torque that follow from its loads and areas', () => {
+    const bolted = evaluate(boltedCover, sheet);
+    if (!bolted.ok) throw new Error(bolted.error.message);
+    const v = bolted.value;
+    expect(v.operatingBoltStressPa * v.boltAreaM2).toBeCloseTo(v.operatingLoadN, 6);
+    expect(v.seatingBoltStressPa * v.boltAreaM2).toBeCloseTo(v.seatingLoadN, 6);
+    expect(v.utilisation * v.boltAreaM2).toBeCloseTo(v.requiredBoltAreaM2, 12);
+    // Nut factor 0.16 and scatter 25 % are the usual ones: T = K F d.
+    expect(v.torqueNm).toBeCloseTo(0.16 * v.preloadN * 0.016, 9);
+    expect(8 * v.preloadN * 0.75).toBeCloseTo(v.operatingLoadN, 6);
+    const dry = evaluate(boltedCover, { ...sheet, nutFactor: 0.3 });
+    expect(dry.ok && dry.value.torqueNm / v.torqueNm).toBeCloseTo(0.3 / 0.16, 12);
+  });
+
+  it('takes a pitch of half of the diameter, and a gasket of some width', () => {
+    expect(evaluate(boltedCover, { ...sheet, boltPitchM: 0.008 }).ok).toBe(true);
+    expect(evaluate(boltStressArea, { diameterM: 0.016, pitchM: 0.008 }).ok).toBe(true);
+    expect(evaluate(boltStressArea, { diameterM: 0.016, pitchM: 0.0081 })).toMatchObject({
+      ok: false,
+      error: { field: 'pitchM', allowed: 'at most half of the diameter (0.008 m)' },
+    });
+    expect(
+      evaluate(boltedCover, { ...sheet, gasketInnerDiameterM: sheet.gasketOuterDiameterM }),
+    ).toMatchObject({
+      ok: false,
+      error: { field: 'gasketInnerDiameterM' },
+    });
+  });
+
   it.each([
     ['boltPitchM', { boltPitchM: 0.009 }],
     ['gasketInnerDiameterM', { gasketInnerDiameterM: 0.4 }],
@@ -226,6 +255,11 @@ describe('closure.boltedCover', () => {
 });
 
 describe('closure.ratedForce', () => {
+  it('has a reserve of what is left of the rated force', () => {
+    const rated = evaluate(ratedForce, { sealDiameterM: 0.2, pressurePaGauge: 1e6, ratedForceN: 50_000 });
+    expect(rated.ok && rated.value.reserveN).toBeCloseTo(50_000 - Math.PI * 0.01 * 1e6, 6);
+  });
+
   it('is used up at its highest pressure', () => {
     fc.assert(
       fc.property(

@@ -132,6 +132,15 @@ export const worstInflow = calculation({
         unit: 'm2',
         note: `${worst.governing} governs. ${runawayStatement}`,
       });
+    } else {
+      log?.({
+        symbol: 'A',
+        formula: 'max over the computed scenarios',
+        substituted: 'no scenario has all of its inputs',
+        value: 'none',
+        unit: 'm2',
+        note: runawayStatement,
+      });
     }
     return succeed({
       ...(supply
