@@ -3,7 +3,7 @@ import type { Engine } from '../engine/use-engine';
 import { marginText, weeksText } from '../figures/margin';
 import { priceText } from '../figures/price';
 import { CheckBar } from '../look/check-bar';
-import { StatusMark } from '../look/status-mark';
+import { StatusMark, statusClass } from '../look/status-mark';
 import { Thumbnail } from './thumbnail';
 
 type Candidate = Outputs['systems']['solve']['candidates'][number];
@@ -11,30 +11,102 @@ type Candidate = Outputs['systems']['solve']['candidates'][number];
 export interface CandidateTableProps {
   readonly candidates: readonly Candidate[];
   readonly engine: Engine | undefined;
-  readonly inquiryId: string;
-  readonly currency: string;
   readonly mayTake: boolean;
   readonly isBusy: boolean;
+  readonly pointed: string | undefined;
+  readonly onPoint: (name: string | undefined) => void;
   readonly onTake: (candidate: Candidate) => void;
 }
 
-/** Ranked systems, each with what it is best at, its price, delivery and tightest check. */
-export function CandidateTable({
-  candidates,
+/** The bar tells the tightest check that could be decided; the mark beside it the state of the whole. */
+function Margin({ candidate }: { readonly candidate: Candidate }) {
+  const { leastMargin, status } = candidate;
+  return (
+    <>
+      <b className={`font-semibold ${status === 'met' ? '' : statusClass(status)}`}>
+        {leastMargin === null ? '–' : marginText(leastMargin.value)}
+      </b>{' '}
+      <StatusMark status={status} />
+      <span className="lab block">{leastMargin?.title ?? ''}</span>
+    </>
+  );
+}
+
+function Row({
+  candidate,
   engine,
-  inquiryId,
-  currency,
   mayTake,
   isBusy,
+  pointed,
+  onPoint,
   onTake,
-}: CandidateTableProps) {
-  const priced = candidates.some(({ price }) => price !== undefined);
+}: Omit<CandidateTableProps, 'candidates'> & { readonly candidate: Candidate }) {
+  const { name, title, reason, price, deliveryWeeks, leastMargin, system } = candidate;
   return (
-    <table className="tab">
-      <caption className="sr-only">Systems that fit</caption>
+    <tr
+      className={name === pointed ? 'bg-given-t' : ''}
+      onPointerEnter={() => onPoint(name)}
+      onPointerLeave={() => onPoint(undefined)}
+    >
+      <td className="pl-1.5! text-[16px] font-[640]">{name}</td>
+      <td className="max-sm:hidden">
+        <Thumbnail engine={engine} document={system} />
+      </td>
+      <td>
+        <b className="font-semibold">{title}</b>
+        <span className="say-sm block text-ink2 lg:hidden">{reason}</span>
+        <span className="block sm:hidden">
+          <Margin candidate={candidate} />
+        </span>
+      </td>
+      <td className="say max-lg:hidden">{reason}</td>
+      {price !== undefined && engine?.currency !== undefined && (
+        <td className="num">
+          <b className="font-semibold">{priceText(price, engine.currency)}</b>
+        </td>
+      )}
+      <td className="num">
+        <b className="font-semibold">{weeksText(deliveryWeeks)}</b>
+      </td>
+      <td className="pl-6! max-lg:hidden">
+        <CheckBar
+          status={candidate.status === 'not decidable' && leastMargin !== null ? 'met' : candidate.status}
+          utilisation={leastMargin === null ? undefined : 1 - leastMargin.value}
+          width={150}
+        />
+      </td>
+      <td className="max-sm:hidden">
+        <Margin candidate={candidate} />
+      </td>
+      {mayTake && (
+        <td className="num pr-1.5!">
+          <button
+            type="button"
+            className="btn"
+            disabled={isBusy}
+            onClick={() => onTake(candidate)}
+            aria-label={`Take ${name}, ${title}`}
+          >
+            Take
+          </button>
+        </td>
+      )}
+    </tr>
+  );
+}
+
+/** Ranked systems, each with what it is best at, its price, delivery and tightest check. */
+export function CandidateTable(props: CandidateTableProps) {
+  const { candidates, engine, mayTake } = props;
+  const priced = engine?.currency !== undefined && candidates.some(({ price }) => price !== undefined);
+  return (
+    <table className="tab [&_td]:align-middle">
+      <caption className="sr-only">Systems that fit, ranked</caption>
       <thead>
         <tr>
-          <th className="w-6" />
+          <th className="w-7">
+            <span className="sr-only">Letter</span>
+          </th>
           <th className="w-16 max-sm:hidden">
             <span className="sr-only">Section</span>
           </th>
@@ -42,62 +114,18 @@ export function CandidateTable({
           <th className="max-lg:hidden">In one sentence</th>
           {priced && <th className="num">Price, lowest first</th>}
           <th className="num">Delivery</th>
-          <th className="max-md:hidden">Load on the tightest check</th>
+          <th className="pl-6! max-lg:hidden">Load on the tightest check</th>
           <th className="max-sm:hidden">Least margin</th>
-          <th>
-            <span className="sr-only">Take</span>
-          </th>
+          {mayTake && (
+            <th>
+              <span className="sr-only">Take</span>
+            </th>
+          )}
         </tr>
       </thead>
       <tbody>
         {candidates.map((candidate) => (
-          <tr key={candidate.name}>
-            <td className="text-total font-semibold">{candidate.name}</td>
-            <td className="max-sm:hidden">
-              <Thumbnail
-                engine={engine}
-                id={`${inquiryId}-${candidate.name}-${candidate.title}`}
-                document={candidate.system}
-              />
-            </td>
-            <td>
-              <span className="font-semibold">{candidate.title}</span>
-              <span className="lab block">
-                <StatusMark status={candidate.status} /> {candidate.status}
-              </span>
-              <span className="say-sm block lg:hidden">{candidate.reason}</span>
-            </td>
-            <td className="say max-lg:hidden">{candidate.reason}</td>
-            {priced && (
-              <td className="num font-medium">
-                {candidate.price === undefined ? '–' : priceText(candidate.price, currency)}
-              </td>
-            )}
-            <td className="num">{weeksText(candidate.deliveryWeeks)}</td>
-            <td className="max-md:hidden">
-              <CheckBar
-                status={candidate.status === 'not decidable' ? 'met' : candidate.status}
-                utilisation={candidate.leastMargin === null ? undefined : 1 - candidate.leastMargin.value}
-              />
-            </td>
-            <td className="max-sm:hidden">
-              {candidate.leastMargin === null ? '–' : marginText(candidate.leastMargin.value)}
-              <span className="lab block">{candidate.leastMargin?.title ?? ''}</span>
-            </td>
-            <td className="num">
-              {mayTake && (
-                <button
-                  type="button"
-                  className="btn"
-                  disabled={isBusy}
-                  onClick={() => onTake(candidate)}
-                  aria-label={`Take ${candidate.name}, ${candidate.title}`}
-                >
-                  Take
-                </button>
-              )}
-            </td>
-          </tr>
+          <Row key={candidate.name} {...props} candidate={candidate} />
         ))}
       </tbody>
     </table>

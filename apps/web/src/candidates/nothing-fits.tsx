@@ -1,63 +1,89 @@
 'use client';
 
-import type { InquiryInput } from '@flangewise/model';
+import type { Change, ExplainAnswer, InquiryInput } from '@flangewise/model';
 import { useQuery } from '@tanstack/react-query';
+import { useRouter } from 'next/navigation';
 import { errorText } from '../api/api-error';
 import { api } from '../api/client';
+import { keepDraft } from '../inquiry/draft-store';
+import { formOf } from '../inquiry/form-values';
 import { Fault } from '../look/notice';
 import { StatusMark } from '../look/status-mark';
 import { Working } from '../look/working';
+import { withChange } from '../system/edit-system';
 import { openDocument } from './open-document';
 
-/** Nothing in the range answers the inquiry: what cannot hold together, and the smallest changes that mend it. */
-export function NothingFits({
-  inquiryId,
-  document,
-}: {
+export interface NothingFitsProps {
   readonly inquiryId: string;
   readonly document: InquiryInput;
-}) {
+  readonly mayChange: boolean;
+}
+
+type Conflict = ExplainAnswer['conflicts'][number];
+
+function ConflictSection({ conflict }: { readonly conflict: Conflict }) {
+  return (
+    <section className="sec">
+      <h2>
+        <StatusMark status="not met" /> What cannot hold together
+      </h2>
+      <ul className="my-2 flex flex-wrap gap-2">
+        {conflict.statements.map(({ path, text }) => (
+          <li key={path} className="chip given border-given!">
+            {text}
+          </li>
+        ))}
+      </ul>
+      <p className="say">{conflict.text}</p>
+      <ul className="mt-2">
+        {conflict.rules.map((rule) => (
+          <li key={rule.id + rule.text} className="row py-1.5">
+            <span className="font-medium">{rule.title}</span>
+            <span className="say-sm block">{rule.text}</span>
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}
+
+/** Nothing in the range answers the inquiry: what cannot hold together, and the smallest changes that mend it. */
+export function NothingFits({ inquiryId, document, mayChange }: NothingFitsProps) {
+  const router = useRouter();
   const { data, error, isError } = useQuery({
     queryKey: ['conflict', inquiryId, document],
-    queryFn: () => api.systems.explain.mutate({ system: openDocument(document) }),
+    queryFn: ({ signal }) => api.systems.explain.mutate({ system: openDocument(document) }, { signal }),
     staleTime: Number.POSITIVE_INFINITY,
   });
   if (isError) return <Fault text={errorText(error)} />;
   if (data === undefined) return <Working text="Looking for what cannot hold together." />;
+  /** The changed inquiry stands in the form, unsaved: the client has to agree first. */
+  const tryIt = (repair: Change): void => {
+    keepDraft(inquiryId, formOf(withChange(openDocument(document), repair, data).inquiry));
+    router.push(`/inquiries/${inquiryId}`);
+  };
   return (
-    <div className="grid gap-6">
-      {data.conflicts.map(({ text, statements, rules }) => (
-        <section key={text} className="sec">
-          <h2 className="font-semibold">
-            <StatusMark status="not met" /> What cannot hold together
-          </h2>
-          <p className="say my-1">{text}</p>
-          <ul className="mb-2 flex flex-wrap gap-2">
-            {statements.map((statement) => (
-              <li key={statement.path} className="chip border-given text-given">
-                {statement.text}
-              </li>
-            ))}
-          </ul>
-          <ul>
-            {rules.map((rule) => (
-              <li key={rule.id + rule.text} className="row py-1.5">
-                <span className="font-medium">{rule.title}</span>{' '}
-                <span className="say-sm block">{rule.text}</span>
-              </li>
-            ))}
-          </ul>
-        </section>
+    <div className="grid max-w-[720px] gap-6">
+      {data.conflicts.map((conflict) => (
+        <ConflictSection key={conflict.text} conflict={conflict} />
       ))}
       <section className="sec">
-        <h2 className="font-semibold">Smallest changes that mend it</h2>
+        <h2>Smallest changes that mend it</h2>
         <ul>
-          {data.repairs.map(({ text }) => (
-            <li key={text} className="row say py-2">
-              {text}
+          {data.repairs.map((repair) => (
+            <li key={repair.text} className="row flex items-baseline justify-between gap-4 py-2">
+              <span className="say first-letter:uppercase">{repair.text}</span>
+              {mayChange && (
+                <button type="button" className="btn btn-sm" onClick={() => tryIt(repair)}>
+                  Try
+                </button>
+              )}
             </li>
           ))}
         </ul>
+        {mayChange && (
+          <p className="lab mt-1">“Try” puts the change into the inquiry, unsaved: the client must agree.</p>
+        )}
       </section>
     </div>
   );

@@ -2,33 +2,25 @@
 
 import type { SystemInput } from '@flangewise/model';
 import { drawingModelOf, sectionOf, thumbnailSvg } from '@flangewise/documents/drawings';
-import { useQuery } from '@tanstack/react-query';
+import { useMemo } from 'react';
 import type { Engine } from '../engine/use-engine';
+import { useCandidateView } from './use-candidate-view';
 
-const box = { width: 56, height: 64 } as const;
+const box = { width: 52, height: 76 } as const;
+
+export interface ThumbnailProps {
+  readonly engine: Engine | undefined;
+  readonly document: SystemInput;
+}
 
 /** The section of a candidate at the size of a stamp. */
-export function Thumbnail({
-  engine,
-  id,
-  document,
-}: {
-  readonly engine: Engine | undefined;
-  readonly id: string;
-  readonly document: SystemInput;
-}) {
-  const { data } = useQuery({
-    queryKey: ['thumbnail', id],
-    enabled: engine !== undefined,
-    queryFn: async ({ signal }) => {
-      const answer = await engine?.client.ask('view', { document }, signal);
-      if (answer?.ok !== true) return '';
-      const section = sectionOf(drawingModelOf(answer.value.drawing), { set: 0 });
-      return section === undefined ? '' : thumbnailSvg(section, box);
-    },
-    staleTime: Number.POSITIVE_INFINITY,
-  });
+export function Thumbnail({ engine, document }: ThumbnailProps) {
+  const view = useCandidateView(engine, document);
+  const svg = useMemo(() => {
+    const section = view === undefined ? undefined : sectionOf(drawingModelOf(view.drawing), { set: 0 });
+    return section === undefined ? '' : thumbnailSvg(section, box);
+  }, [view]);
   return (
-    <span aria-hidden="true" className="block h-16 w-14" dangerouslySetInnerHTML={{ __html: data ?? '' }} />
+    <span aria-hidden="true" className="block h-[76px] w-[52px]" dangerouslySetInnerHTML={{ __html: svg }} />
   );
 }

@@ -1,61 +1,53 @@
+import { statusRank } from '@flangewise/model';
 import type { Outputs } from '../api/client';
 import { StatusMark } from '../look/status-mark';
+import { FoldedList } from './folded-list';
 
 type Answer = Outputs['systems']['solve'];
 
-/** What follows from the inquiry alone, what the client has still to say, and what to beware of. */
+/** What the client has still to say. */
+export function StillOpen({ points }: { readonly points: Answer['openPoints'] }) {
+  return (
+    <FoldedList
+      title="Still open"
+      atFirst={3}
+      items={points.map(({ question, why }) => ({
+        key: question,
+        body: (
+          <>
+            <StatusMark status="not decidable" /> {question}
+            <span className="say-sm block text-ink2">{why}</span>
+          </>
+        ),
+      }))}
+    />
+  );
+}
+
+/** What follows from the inquiry alone, which materials stand the media, and what to beware of. */
 export function WhatFollows({ answer }: { readonly answer: Answer }) {
+  const said = (texts: readonly string[]) =>
+    texts.map((text) => ({ key: text, body: <span className="say-sm first-letter:uppercase">{text}</span> }));
   return (
     <>
-      {answer.findings.length > 0 && (
-        <section className="sec">
-          <h2 className="font-semibold">What follows from the inquiry</h2>
-          <ul>
-            {answer.findings.map((text) => (
-              <li key={text} className="row say-sm py-1.5">
-                {text}
-              </li>
-            ))}
-          </ul>
-        </section>
-      )}
-      {answer.openPoints.length > 0 && (
-        <section className="sec">
-          <h2 className="font-semibold">Still open</h2>
-          <ul>
-            {answer.openPoints.map(({ question, why }) => (
-              <li key={question} className="row py-1.5">
-                <StatusMark status="not decidable" /> {question}{' '}
-                <span className="say-sm block text-ink2">{why}</span>
-              </li>
-            ))}
-          </ul>
-        </section>
-      )}
-      {answer.materials.length > 0 && (
-        <section className="sec">
-          <h2 className="font-semibold">Materials against the media</h2>
-          <ul>
-            {answer.materials.map(({ material, status, text }) => (
-              <li key={material} className="row py-1.5">
-                <StatusMark status={status} /> <span className="font-medium">{material}</span>{' '}
+      <FoldedList title="What follows from the inquiry" atFirst={4} items={said(answer.findings)} />
+      <FoldedList
+        title="Materials against the media"
+        atFirst={4}
+        items={answer.materials
+          .toSorted((a, b) => statusRank[a.status] - statusRank[b.status])
+          .map(({ material, status, text }) => ({
+            key: material,
+            body: (
+              <>
+                <StatusMark status={status} /> <b className="font-semibold">{material}</b>{' '}
                 <span className="lab">{status}</span>
                 <span className="say-sm block">{text}</span>
-              </li>
-            ))}
-          </ul>
-        </section>
-      )}
-      <section className="sec">
-        <h2 className="font-semibold">Cautions</h2>
-        <ul>
-          {answer.cautions.map((text) => (
-            <li key={text} className="row say-sm py-1.5">
-              {text}
-            </li>
-          ))}
-        </ul>
-      </section>
+              </>
+            ),
+          }))}
+      />
+      <FoldedList title="Take care" atFirst={3} items={said(answer.cautions)} />
     </>
   );
 }

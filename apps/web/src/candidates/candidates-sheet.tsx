@@ -1,0 +1,116 @@
+'use client';
+
+import type { InquiryInput } from '@flangewise/model';
+import { useState } from 'react';
+import type { Outputs } from '../api/client';
+import type { Engine } from '../engine/use-engine';
+import { Fault } from '../look/notice';
+import { CandidateTable } from './candidate-table';
+import { NothingFits } from './nothing-fits';
+import { PairedChart } from './paired-chart';
+import { StillOpen, WhatFollows } from './what-follows';
+import { WhyNotOthers } from './why-not-others';
+
+type Answer = Outputs['systems']['solve'];
+
+export interface CandidatesSheetProps {
+  readonly inquiryId: string;
+  readonly document: InquiryInput;
+  readonly answer: Answer;
+  readonly engine: Engine | undefined;
+  readonly mayTake: boolean;
+  readonly mayChange: boolean;
+  readonly isBusy: boolean;
+  readonly trouble: string | undefined;
+  readonly onTake: (candidate: Answer['candidates'][number]) => void;
+}
+
+const words = [
+  'No',
+  'One',
+  'Two',
+  'Three',
+  'Four',
+  'Five',
+  'Six',
+  'Seven',
+  'Eight',
+  'Nine',
+  'Ten',
+  'Eleven',
+  'Twelve',
+];
+
+const headline = (count: number): string =>
+  count === 0
+    ? 'Nothing in the range fits'
+    : count === 1
+      ? 'One system fits'
+      : `${words[count] ?? String(count)} systems fit`;
+
+/** What was found: the chart, the reasons against the others, the ranked list, and what follows from the inquiry. */
+export function CandidatesSheet(props: CandidatesSheetProps) {
+  const { inquiryId, document, answer, engine, mayTake, mayChange, isBusy, trouble, onTake } = props;
+  const [pointed, setPointed] = useState<string>();
+  const { candidates } = answer;
+  const currency = engine?.currency;
+  const hasChart =
+    currency !== undefined && candidates.length > 1 && candidates.every(({ price }) => price !== undefined);
+  return (
+    <>
+      <div className="grid gap-x-8 gap-y-6 xl:grid-cols-[minmax(0,936px)_minmax(0,1fr)]">
+        <section
+          className={`min-w-0 ${hasChart ? 'pane px-4 py-3.5 sm:px-6 max-sm:border-0 max-sm:bg-transparent max-sm:px-0' : ''}`}
+        >
+          <div className="mb-2.5 flex flex-wrap items-baseline gap-x-[18px]">
+            <h1>{headline(candidates.length)}</h1>
+            {hasChart && (
+              <p className="say-sm max-sm:hidden">
+                Lower is cheaper, further right is better, in both panels. Nothing beats those on the dashed
+                line.
+              </p>
+            )}
+            {answer.result === 'not proved' && (
+              <p className="say-sm">The search was stopped: more may fit.</p>
+            )}
+          </div>
+          {candidates.length === 0 && (
+            <NothingFits inquiryId={inquiryId} document={document} mayChange={mayChange} />
+          )}
+          {hasChart && (
+            <div className="max-sm:hidden">
+              <PairedChart
+                candidates={candidates}
+                currency={currency}
+                pointed={pointed}
+                onPoint={setPointed}
+              />
+            </div>
+          )}
+          {!hasChart && candidates.length > 0 && (
+            <CandidateTable
+              {...{ candidates, engine, mayTake, isBusy, pointed, onTake }}
+              onPoint={setPointed}
+            />
+          )}
+        </section>
+        <aside className="grid min-w-0 content-start gap-6">
+          <WhyNotOthers refusals={answer.refusals} />
+          <StillOpen points={answer.openPoints} />
+        </aside>
+      </div>
+      {trouble !== undefined && <Fault text={trouble} />}
+      {hasChart && (
+        <div className="mt-5">
+          <CandidateTable
+            {...{ candidates, engine, mayTake, isBusy, pointed, onTake }}
+            onPoint={setPointed}
+          />
+        </div>
+      )}
+      <div className="mt-8 grid gap-x-8 gap-y-6 md:grid-cols-2 xl:grid-cols-3">
+        <WhatFollows answer={answer} />
+      </div>
+    </>
+  );
+}
