@@ -52,6 +52,10 @@ describe('answers in words', () => {
     ['solve', pathOf('inquiries', '06-high-pressure.json')],
     ['solve', pathOf('inquiries', '09-caustic-soda.json')],
     ['explain', pathOf('inquiries', '07-glass-16-bar.json')],
+    ['check', pathOf('systems', '01-hydrogenation-broken.json')],
+    ['check', pathOf('systems', '08-glass-and-steel.json')],
+    ['narrow', pathOf('systems', '08-glass-and-steel.json')],
+    ['explain', pathOf('systems', '08-glass-and-steel.json')],
   ])('%s %s stay within the lines of a terminal and show no inner values', async (command, path) => {
     const { out } = await run([command, path]);
     expect(Math.max(...out.split('\n').map((line) => [...line].length))).toBeLessThanOrEqual(100);

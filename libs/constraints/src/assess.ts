@@ -31,7 +31,10 @@ const undecidedSlots = (system: System): string[] => [
 /** Rules whose limit may be used up in full without getting nearer to danger: places, ranges, set pressures. */
 const mayBeUsedUp = (rule: Rule): boolean => 'cautionFrom' in rule && (rule.cautionFrom ?? 0) > 1;
 
-/** The tightest check that could be decided: what would fail first. A special is reviewed by itself. */
+/**
+ * The tightest check that could be decided: what fails first. A special is reviewed by itself; what may be used up in
+ * full counts only once it is exceeded.
+ */
 export const leastMarginOf = (results: readonly RuleResult[], rules: readonly Rule[]): LeastMargin | null => {
   const usedUp = new Set(rules.filter(mayBeUsedUp).map((rule) => rule.id));
   const decided = results.filter(
@@ -39,7 +42,7 @@ export const leastMarginOf = (results: readonly RuleResult[], rules: readonly Ru
       r.kind === 'hard' &&
       r.utilisation !== undefined &&
       r.status !== 'outside standard range' &&
-      !usedUp.has(r.rule),
+      (r.status === 'not met' || !usedUp.has(r.rule)),
   );
   const tightest = decided.reduce<RuleResult | undefined>(
     (worst, next) =>

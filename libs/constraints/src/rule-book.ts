@@ -76,6 +76,7 @@ import { carrierInHydrogen } from './rules/material/carrier-in-hydrogen.js';
 import { corrosion } from './rules/material/corrosion.js';
 import { coverMaterial } from './rules/material/cover-material.js';
 import { gasSupplyMaterial } from './rules/material/gas-supply.js';
+import { mediumOnFile } from './rules/material/medium-on-file.js';
 import { noMetal } from './rules/material/no-metal.js';
 import { vesselMaterial } from './rules/material/vessel-material.js';
 import { certificatesWish } from './rules/papers/certificates.js';
@@ -159,6 +160,7 @@ export const ruleBook: readonly Rule[] = [
   sealBore,
   carrierInHydrogen,
   corrosion,
+  mediumOnFile,
   coverMaterial,
   gasSupplyMaterial,
   noMetal,

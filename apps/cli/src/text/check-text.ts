@@ -19,6 +19,21 @@ const isPlain = ({ status }: RuleResult): boolean => status === 'met';
 const setText = ({ set }: RuleResult, several: boolean): string =>
   several && set !== undefined ? String(set + 1) : '';
 
+/** Results that read alike but for their slots, as one. */
+const folded = (results: readonly RuleResult[]): readonly RuleResult[] => {
+  const byReading = new Map<string, RuleResult>();
+  for (const result of results) {
+    const { status, rule, set, shown } = result;
+    const reading = JSON.stringify([status, rule, set, shown]);
+    const before = byReading.get(reading);
+    byReading.set(
+      reading,
+      before === undefined ? result : { ...before, slots: [...before.slots, ...result.slots] },
+    );
+  }
+  return [...byReading.values()];
+};
+
 const checkRow = (result: RuleResult, several: boolean): readonly string[] => [
   result.status,
   ...(several ? [setText(result, several)] : []),
@@ -73,7 +88,7 @@ export const checkText = (input: CheckTextInput, columns: number): string => {
           { title: 'Check' },
           { title: '' },
         ],
-        results.map((r) => checkRow(r, several)),
+        folded(results).map((r) => checkRow(r, several)),
         columns,
       ),
     ),

@@ -24,6 +24,16 @@ describe('table', () => {
     expect(text).toBe(['  a  one two three four five', '     six seven eight'].join('\n'));
   });
 
+  it('lets the widest column give way and keeps numbers whole', () => {
+    const text = table(
+      [{ title: 'Chosen' }, { title: 'Used', align: 'right' }, { title: 'May be' }],
+      [['one two three four five six seven', '1234567890', 'an even longer text than the first of the row']],
+      50,
+    );
+    expect(text.split('\n').every((line) => line.length <= 50)).toBe(true);
+    expect(text).toContain('1234567890');
+  });
+
   it('counts the spaces that keep number and unit together as one ordinary space', () => {
     expect(table([{ title: '' }, { title: '' }], [['60\u2009\u2060bar', 'x']], 40)).toBe('  60 bar  x');
   });

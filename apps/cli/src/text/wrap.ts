@@ -1,7 +1,7 @@
 import { plain, widthOf } from './plain.js';
 
 /** Lines are never broken narrower than this. */
-const narrowest = 24;
+export const narrowest = 16;
 
 /** Breaks a text into lines of at most `width` letters, between words. A longer word stands alone on its line. */
 export const wrap = (text: string, width: number): readonly string[] => {

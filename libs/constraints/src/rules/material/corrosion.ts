@@ -1,4 +1,4 @@
-import { type Compatibility, compatibilityOf } from '@flangewise/engineering';
+import { type Compatibility, compatibilityOf, mediumOf } from '@flangewise/engineering';
 import { setSlots } from '@flangewise/model';
 import type { ConditionMedium, Conditions } from '../../conditions.js';
 import { caution, type Judgement, met, notDecidable, notMet } from '../../figure.js';
@@ -8,6 +8,12 @@ import { published } from '../../source.js';
 /** Media that corrode; catalysts and inert gases do not decide. */
 const isCorrosive = (medium: ConditionMedium): boolean =>
   medium.role !== 'catalyst' && medium.role !== 'inert gas';
+
+const isOnFile = (medium: ConditionMedium): boolean => mediumOf(medium.name).ok;
+
+/** Corrosive media of which the tables hold nothing for any material. */
+export const mediaNotOnFile = (media: readonly ConditionMedium[]): readonly ConditionMedium[] =>
+  media.filter((medium) => isCorrosive(medium) && !isOnFile(medium));
 
 const ambientK = 293.15;
 
@@ -63,14 +69,12 @@ const findingOf = (material: string, medium: ConditionMedium, at: At): Finding =
   }
   const worst = worstByMoisture(material, medium, at);
   if (worst !== undefined) return { verdict: 'forbidden', text: `${pair}: ${worst}` };
-  if (!outcome.ok) {
-    const isOnFile = outcome.error.code === 'CALC_MISSING_PROPERTY';
+  if (!outcome.ok)
     return {
       verdict: 'unknown',
-      text: `${pair}: ${isOnFile ? outcome.error.message : 'no tested verdict is on file'}`,
+      text: `${pair}: ${outcome.error.message}`,
       missing: `corrosion of ${pair}`,
     };
-  }
   const { verdict, basis } = outcome.value;
   const byMemory = verdict === 'suitable' && basis === 'from memory, unverified';
   return { verdict: byMemory ? 'suitable by memory' : verdict, text: `${pair}: ${reasonOf(outcome.value)}` };
@@ -83,7 +87,7 @@ const rank = { forbidden: 0, unknown: 1, caution: 2, 'suitable by memory': 3, su
 
 type CorrosionConditions = Pick<Conditions, 'media' | 'temperatureMaxK' | 'pressureMaxPaGauge'>;
 
-/** Every finding of these materials against every medium of the process, the worst first. */
+/** Every finding of these materials against every medium on file, the worst first. */
 const findingsOf = (
   wetted: readonly string[],
   { media, temperatureMaxK, pressureMaxPaGauge }: CorrosionConditions,
@@ -93,7 +97,11 @@ const findingsOf = (
     pressureBar: pressureMaxPaGauge === undefined ? undefined : pressureMaxPaGauge / 1e5,
   };
   return wetted
-    .flatMap((material) => media.filter(isCorrosive).map((medium) => findingOf(material, medium, at)))
+    .flatMap((material) =>
+      media
+        .filter((medium) => isCorrosive(medium) && isOnFile(medium))
+        .map((medium) => findingOf(material, medium, at)),
+    )
     .sort((a, b) => rank[a.verdict] - rank[b.verdict]);
 };
 
@@ -109,16 +117,26 @@ const judged = (finding: Finding, text: string): Judgement => {
   return verdicts[finding.verdict];
 };
 
-/** A material by itself, with everything that speaks against it. */
+const notOnFile = (media: readonly ConditionMedium[]): string =>
+  `${media.map(({ name }) => name).join(', ')}: no tested verdict is on file for any material`;
+
+/**
+ * A material by itself, with everything that speaks against it. Beside a medium that is not on file it is met with
+ * caution at best; `material.medium-on-file` asks for that medium.
+ */
 export const judgeMaterial = (material: string, conditions: CorrosionConditions): Judgement | undefined => {
   const findings = findingsOf([material], conditions);
   const [worst] = findings;
-  if (worst === undefined) return undefined;
+  const unknown = mediaNotOnFile(conditions.media);
+  if (worst === undefined)
+    return unknown.length === 0 ? undefined : notDecidable(`${notOnFile(unknown)}.`, 'process.media');
   const against = findings.filter((f) => f.verdict !== 'suitable').map((f) => f.text);
-  return judged(worst, `${[...new Set(against)].join('. ')}.`);
+  const texts = unknown.length === 0 ? against : [...against, notOnFile(unknown)];
+  const text = `${[...new Set(texts)].join('. ')}.`;
+  return worst.verdict === 'suitable' && unknown.length > 0 ? caution(text) : judged(worst, text);
 };
 
-/** Wetted materials of a part against every medium of the process: the worst finding decides. */
+/** Wetted materials of a part against every medium on file: the worst finding decides. */
 export const judgeMaterials = (
   name: string,
   wetted: readonly string[],
@@ -130,7 +148,7 @@ export const judgeMaterials = (
 
 export const corrosion = partRule({
   id: 'material.corrosion',
-  title: 'Every wetted part stands every medium',
+  title: 'Every wetted part stands the media',
   group: 'material',
   kind: 'hard',
   each: setSlots,
@@ -138,6 +156,6 @@ export const corrosion = partRule({
   beside: {},
   conditions: ['media', 'temperatureMaxK', 'pressureMaxPaGauge'],
   judge: (part, conditions) => judgeMaterials(part.name, part.wetted, conditions),
-  met: 'Every wetted part is suitable for every medium at the highest temperature.',
+  met: 'Every wetted part is suitable for every medium on file at the highest temperature.',
   source: [published('corrosion rows, each with its own source')],
 });

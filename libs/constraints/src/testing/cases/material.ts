@@ -10,6 +10,7 @@ const medium = (name: string, role: ConditionMedium['role'], more: Partial<Condi
 });
 const hydrogen = medium('hydrogen', 'gas', { cas: '1333-74-0' });
 const chlorine = medium('chlorine', 'gas', { cas: '7782-50-5', dry: true });
+const newSubstance = medium('a new substance', 'reactant', { isKnown: false });
 const caustic = medium('sodium hydroxide', 'solvent', { massFraction: 0.12 });
 
 export const materialCases: CasesOf = {
@@ -44,11 +45,33 @@ export const materialCases: CasesOf = {
         is: 'not met',
       },
       {
-        name: 'nothing on file',
-        conditions: { media: [medium('a new substance', 'reactant', { isKnown: false })] },
+        name: 'nothing on file for the pair',
+        parts: { vessel: { wetted: ['alloy C-276'] } },
+        conditions: { media: [caustic], temperatureMaxK: 600 },
         is: 'not decidable',
       },
+      {
+        name: 'nothing on file for the medium is told by the medium',
+        conditions: { media: [newSubstance] },
+        is: 'silent',
+      },
       { name: 'no media', is: 'silent' },
+    ],
+  },
+  'material.medium-on-file': {
+    cases: [
+      {
+        name: 'one of two is not',
+        conditions: { media: [hydrogen, newSubstance] },
+        is: 'not decidable',
+        says: /^a new substance: no tested verdict/,
+      },
+      {
+        name: 'a catalyst does not corrode',
+        conditions: { media: [medium('a new catalyst', 'catalyst', { isKnown: false })] },
+        is: 'silent',
+      },
+      { name: 'all are', conditions: { media: [hydrogen] }, is: 'silent' },
     ],
   },
   'material.gas-supply': {
