@@ -1,6 +1,6 @@
-import { integral } from '../gauss-legendre.js';
+import { eachNode, integral } from '../gauss-legendre.js';
 import type { EndProfile } from './end-profile.js';
-import type { MeridianArc, MeridianPoint } from './meridian.js';
+import type { MeridianArc } from './meridian.js';
 
 /**
  * Volume and height of the centre of a wall of even thickness t outside the surface, with heights above the
@@ -12,35 +12,19 @@ export const wallCentroid = (
   thickness: number,
 ): { readonly volume: number; readonly height: number } => {
   const t = thickness;
-  const along = (part: (point: MeridianPoint) => number): number =>
-    arcs.reduce(
-      (sum, { from, to, at }) =>
-        sum +
-        integral(
-          (parameter) => {
-            const point = at(parameter);
-            return 2 * Math.PI * point.speed * part(point);
-          },
-          from,
-          to,
-        ),
-      0,
-    );
-  const layers = ({ radius, normalRadial, curvature }: MeridianPoint) => ({
-    constant: radius,
-    linear: normalRadial + radius * curvature,
-    square: normalRadial * curvature,
-  });
-  const depth = (point: MeridianPoint): number => {
-    const { constant, linear, square } = layers(point);
-    return constant * t + (linear * t ** 2) / 2 + (square * t ** 3) / 3;
-  };
-  const outwards = (point: MeridianPoint): number => {
-    const { constant, linear, square } = layers(point);
-    return (constant * t ** 2) / 2 + (linear * t ** 3) / 3 + (square * t ** 4) / 4;
-  };
-  const volume = along(depth);
-  const moment = along((point) => point.height * depth(point) + point.normalVertical * outwards(point));
+  let [volume, moment] = [0, 0];
+  for (const { from, to, at } of arcs) {
+    eachNode(from, to, (parameter, weight) => {
+      const { radius, height, normalRadial, normalVertical, curvature, speed } = at(parameter);
+      const linear = normalRadial + radius * curvature;
+      const square = normalRadial * curvature;
+      const depth = radius * t + (linear * t ** 2) / 2 + (square * t ** 3) / 3;
+      const outwards = (radius * t ** 2) / 2 + (linear * t ** 3) / 3 + (square * t ** 4) / 4;
+      const ring = 2 * Math.PI * speed * weight;
+      volume += ring * depth;
+      moment += ring * (height * depth + normalVertical * outwards);
+    });
+  }
   return { volume, height: moment / volume };
 };
 

@@ -6,6 +6,7 @@ import { commonPractice, fromMemory, published } from '../source-reference.js';
 import { basisSchema, weakestBasis } from './basis.js';
 import {
   type CorrosionField,
+  corrosionFieldNames,
   corrosionFields,
   corrosionRulesOf,
   type CorrosionState,
@@ -126,7 +127,7 @@ export const compatibilityOf = (exposure: Exposure): Outcome<Compatibility> => {
     } else {
       applies.forEach((field) => openFields.add(field));
       if (verdict !== 'suitable') {
-        const stated = `${applies.join(', ')} not given: ${text}`;
+        const stated = `${applies.map((field) => corrosionFieldNames[field]).join(' and ')} not given: ${text}`;
         worsening.push({ fields: applies, reason: { verdict: 'caution', text: stated, source, basis } });
       }
     }

@@ -24,6 +24,17 @@ export const corrosionFields = [
 
 export type CorrosionField = (typeof corrosionFields)[number];
 
+/** The fields in words, for sentences. */
+export const corrosionFieldNames: Readonly<Record<CorrosionField, string>> = {
+  massPercent: 'strength of the solution',
+  waterPercent: 'share of water',
+  pressureBar: 'partial pressure',
+  hydrogenChloridePercent: 'share of strong acid',
+  ferricPpm: 'ferric ions',
+  chlorideMgPerL: 'chloride',
+  sulfurTrioxidePercent: 'free sulfur trioxide',
+};
+
 const corrosionRuleSchema = z.strictObject({
   /** Materials or families of materials. */
   materials: z.array(z.string()).min(1),

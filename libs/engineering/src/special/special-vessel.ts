@@ -59,8 +59,8 @@ const inputs = z.strictObject({
 
 type Inputs = z.output<typeof inputs>;
 
-/** Smallest wall of the end that carries the pressure with the wall of the cylinder, not yet rounded. */
-const endWall = (given: Inputs, cylinderThickness: number): Outcome<number> => {
+/** Smallest wall of the end in whole steps that carries the pressure with the wall of the cylinder. */
+const endWall = (given: Inputs, cylinderThickness: number, step: number): Outcome<number> => {
   const rated = (thickness: number) =>
     endRating({
       code: given.code,
@@ -78,10 +78,20 @@ const endWall = (given: Inputs, cylinderThickness: number): Outcome<number> => {
     const pressure = rated(thickness);
     return pressure.ok && pressure.value >= given.pressurePaGauge;
   };
-  const low = given.corrosionAllowanceM ?? 0;
-  const high = low + given.innerDiameterM / 2;
-  if (carries(high)) return succeed(smallestEnough({ low, high, tolerance: high * 1e-9, isEnough: carries }));
-  const best = rated(high);
+  const corroded = given.corrosionAllowanceM ?? 0;
+  const thickest = corroded + given.innerDiameterM / 2;
+  // Most ends need less than twice the wall of the cylinder: looked at first, to have less to search.
+  const enough = [Math.min(2 * cylinderThickness, thickest), thickest].find(carries);
+  if (enough !== undefined) {
+    const steps = smallestEnough({
+      low: Math.floor(corroded / step),
+      high: Math.ceil(enough / step),
+      tolerance: 1,
+      isEnough: (count) => carries(Math.min(enough, Math.ceil(count) * step)),
+    });
+    return succeed(Math.ceil(steps) * step);
+  }
+  const best = rated(thickest);
   return best.ok
     ? outOfRange({
         field: 'pressurePaGauge',
@@ -178,9 +188,9 @@ export const specialVessel = calculation({
     );
     if (!shell.ok) return shell;
     const wallThicknessM = Math.max(step, roundUpTo((bore * (shell.value.value - 1)) / 2 + c, step));
-    const end = endWall(given, wallThicknessM);
+    const end = endWall(given, wallThicknessM, step);
     if (!end.ok) return end;
-    const endThicknessM = Math.max(step, roundUpTo(end.value, step));
+    const endThicknessM = end.value;
     const size = {
       innerDiameter: D_i,
       wallThickness: wallThicknessM,

@@ -50,16 +50,18 @@ const asMaterialOf = (error: CalculationError, part: 'vessel' | 'cover') =>
 const stressCode = (code: Inputs['code']) => (code === 'AD 2000' ? 'EN 13445-3' : code);
 
 const stressesAt = (given: Inputs, temperatureK: number): Outcome<Stresses> => {
-  const { material, coverMaterial = material } = given;
+  const { material, coverMaterial } = given;
   const code = stressCode(given.code);
   const vessel = allowableStress.compute({ code, material, temperatureK });
   if (!vessel.ok) return asMaterialOf(vessel.error, 'vessel');
+  const { stressPa: vesselPa, basis } = vessel.value;
+  if (coverMaterial === undefined) return succeed({ vesselPa, coverPa: vesselPa, basis });
   const cover = allowableStress.compute({ code, material: coverMaterial, temperatureK });
   if (!cover.ok) return asMaterialOf(cover.error, 'cover');
   return succeed({
-    vesselPa: vessel.value.stressPa,
+    vesselPa,
     coverPa: cover.value.stressPa,
-    basis: weakestBasis([vessel.value.basis, cover.value.basis]),
+    basis: weakestBasis([basis, cover.value.basis]),
   });
 };
 
@@ -82,27 +84,35 @@ const explain = (point: CurvePoint, log: StepLog): void => {
   });
 };
 
-/** The parts of the vessel at one temperature, and the test pressure that this point asks for. */
-const pointAt = (given: Inputs, temperatureK: number, cold: Stresses): Outcome<CurvePoint & Stresses> => {
-  const {
-    material: _material,
-    coverMaterial: _cover,
-    temperaturesK: _all,
-    testTemperatureK: _test,
-    ...rest
-  } = given;
-  const { pressureLimitPaGauge = Infinity, ...vessel } = rest;
+type PartPressures = Readonly<Partial<Record<(typeof parts)[number], number>>>;
+
+/** What each part carries per pascal of its design stress: the rules of all codes are proportional to it. */
+const pressuresPerStress = (given: Inputs): Outcome<PartPressures> => {
+  const rated = vesselRating.compute({ ...given, allowableStressPa: 1, coverAllowableStressPa: 1 });
+  if (!rated.ok) return rated;
+  const { shellPressurePaGauge: shell, endPressurePaGauge: end, coverPressurePaGauge: cover } = rated.value;
+  return succeed({ shell, end, ...(cover === undefined ? {} : { cover }) });
+};
+
+interface Curve {
+  readonly given: Inputs;
+  readonly perStress: PartPressures;
+  readonly cold: Stresses;
+}
+
+/** The weakest part at one temperature, and the test pressure that this point asks for. */
+const pointAt = ({ given, perStress, cold }: Curve, temperatureK: number): Outcome<CurvePoint & Stresses> => {
   const stresses = stressesAt(given, temperatureK);
   if (!stresses.ok) return stresses;
   const { vesselPa, coverPa } = stresses.value;
-  const rated = vesselRating.compute({
-    ...vessel,
-    allowableStressPa: vesselPa,
-    coverAllowableStressPa: coverPa,
-  });
-  if (!rated.ok) return rated;
-  const limited = pressureLimitPaGauge < rated.value.pressurePaGauge;
-  const pressurePaGauge = Math.min(pressureLimitPaGauge, rated.value.pressurePaGauge);
+  const { shell = Infinity, end = Infinity, cover = Infinity } = perStress;
+  const pressures = [
+    shell * vesselPa,
+    end * vesselPa,
+    cover * coverPa,
+    given.pressureLimitPaGauge ?? Infinity,
+  ];
+  const pressurePaGauge = Math.min(...pressures);
   const ratio = Math.min(cold.vesselPa / vesselPa, cold.coverPa / coverPa);
   const test = hydrostaticTest.compute({
     code: given.code,
@@ -115,7 +125,7 @@ const pointAt = (given: Inputs, temperatureK: number, cold: Stresses): Outcome<C
     temperatureK,
     designStressPa: vesselPa,
     pressurePaGauge,
-    limitingPart: limited ? ('other limit' as const) : rated.value.limitingPart,
+    limitingPart: parts[pressures.indexOf(pressurePaGauge)] ?? 'shell',
     testPressurePaGauge: test.value.testPressurePaGauge,
   });
 };
@@ -170,9 +180,12 @@ export const ratingCurve = calculation({
     if (!cold.ok) {
       return cold.error.field === 'temperaturesK' ? fail({ ...cold.error, field: 'testTemperatureK' }) : cold;
     }
+    const perStress = pressuresPerStress(given);
+    if (!perStress.ok) return perStress;
+    const curve = { given, perStress: perStress.value, cold: cold.value };
     const points: (CurvePoint & Stresses)[] = [];
     for (const temperatureK of given.temperaturesK) {
-      const point = pointAt(given, temperatureK, cold.value);
+      const point = pointAt(curve, temperatureK);
       if (!point.ok) return point;
       points.push(point.value);
       if (log !== undefined) explain(point.value, log);
