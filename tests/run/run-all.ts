@@ -11,7 +11,9 @@ const reports = mkdtempSync(join(tmpdir(), 'flangewise-reports-'));
 /** A check of the sources as a whole counts as one test. */
 async function check(title: string, script: string): Promise<Count> {
   const code = await runCommand('npm', ['run', '--silent', script]);
-  return code === 0 ? { passed: 1, failures: [] } : { passed: 0, failures: [`${title}: npm run ${script}`] };
+  return code === 0
+    ? { passed: 1, failures: [], skipped: [] }
+    : { passed: 0, failures: [`${title}: npm run ${script}`], skipped: [] };
 }
 
 async function tests(name: string, args: readonly string[]): Promise<Count> {
@@ -31,6 +33,7 @@ const steps: Readonly<Record<string, () => Promise<Count>>> = {
 
 const lines: string[] = [];
 const failures: string[] = [];
+const skipped: string[] = [];
 let passed = 0;
 for (const [title, step] of Object.entries(steps)) {
   console.log(`\n── ${title} ──`);
@@ -38,14 +41,18 @@ for (const [title, step] of Object.entries(steps)) {
   const count = await step();
   const seconds = ((performance.now() - began) / 1000).toFixed(0);
   lines.push(
-    `${title.padEnd(22)}${String(count.passed).padStart(6)} passed${String(count.failures.length).padStart(6)} failed${seconds.padStart(6)} s`,
+    `${title.padEnd(22)}${String(count.passed).padStart(6)} passed${String(count.failures.length).padStart(6)} failed${String(count.skipped.length).padStart(6)} skipped${seconds.padStart(6)} s`,
   );
   failures.push(...count.failures);
+  skipped.push(...count.skipped);
   passed += count.passed;
 }
 rmSync(reports, { recursive: true, force: true });
 
 console.log(`\n── summary ──\n${lines.join('\n')}`);
 if (failures.length > 0) console.log(`\n${failures.join('\n')}`);
+if (skipped.length > 0) {
+  console.log(`\n${skipped.join('\n')}\n\n${skipped.length} skipped: what they need is not installed`);
+}
 console.log(`\n${passed} passed, ${failures.length} failed`);
 process.exitCode = failures.length === 0 ? 0 : 1;
