@@ -1,9 +1,11 @@
+import { useMemo } from 'react';
 import type { Outputs } from '../api/client';
 import type { Engine } from '../engine/use-engine';
 import { marginText, weeksText } from '../figures/margin';
 import { priceText } from '../figures/price';
 import { CheckBar } from '../look/check-bar';
 import { StatusMark, statusClass } from '../look/status-mark';
+import { partsApart } from './apart';
 import { Thumbnail } from './thumbnail';
 
 type Candidate = Outputs['systems']['solve']['candidates'][number];
@@ -34,13 +36,14 @@ function Margin({ candidate }: { readonly candidate: Candidate }) {
 
 function Row({
   candidate,
+  apart,
   engine,
   mayTake,
   isBusy,
   pointed,
   onPoint,
   onTake,
-}: Omit<CandidateTableProps, 'candidates'> & { readonly candidate: Candidate }) {
+}: Omit<CandidateTableProps, 'candidates'> & { readonly candidate: Candidate; readonly apart: string }) {
   const { name, title, reason, price, deliveryWeeks, leastMargin, system } = candidate;
   return (
     <tr
@@ -54,18 +57,27 @@ function Row({
       </td>
       <td>
         <b className="font-semibold">{title}</b>
+        <span className="lab block first-letter:uppercase">{apart}</span>
         <span className="say-sm block text-ink2 lg:hidden">{reason}</span>
+        <span className="mt-1 block sm:hidden">
+          <b className="font-semibold">
+            {price !== undefined && engine?.currency !== undefined
+              ? `${priceText(price, engine.currency)}, `
+              : ''}
+            {weeksText(deliveryWeeks)}
+          </b>
+        </span>
         <span className="block sm:hidden">
           <Margin candidate={candidate} />
         </span>
       </td>
       <td className="say max-lg:hidden">{reason}</td>
       {price !== undefined && engine?.currency !== undefined && (
-        <td className="num">
+        <td className="num max-sm:hidden">
           <b className="font-semibold">{priceText(price, engine.currency)}</b>
         </td>
       )}
-      <td className="num">
+      <td className="num max-sm:hidden">
         <b className="font-semibold">{weeksText(deliveryWeeks)}</b>
       </td>
       <td className="pl-6! max-lg:hidden">
@@ -99,6 +111,8 @@ function Row({
 export function CandidateTable(props: CandidateTableProps) {
   const { candidates, engine, mayTake } = props;
   const priced = engine?.currency !== undefined && candidates.some(({ price }) => price !== undefined);
+  const names = useMemo(() => new Map(engine?.items.map(({ id, name }) => [id, name])), [engine]);
+  const apart = useMemo(() => partsApart(candidates, (id) => names.get(id) ?? ''), [candidates, names]);
   return (
     <table className="tab [&_td]:align-middle">
       <caption className="sr-only">Systems that fit, ranked</caption>
@@ -112,8 +126,8 @@ export function CandidateTable(props: CandidateTableProps) {
           </th>
           <th>System</th>
           <th className="max-lg:hidden">In one sentence</th>
-          {priced && <th className="num">Price, lowest first</th>}
-          <th className="num">Delivery</th>
+          {priced && <th className="num max-sm:hidden">Price, lowest first</th>}
+          <th className="num max-sm:hidden">Delivery</th>
           <th className="pl-6! max-lg:hidden">Load on the tightest check</th>
           <th className="max-sm:hidden">Least margin</th>
           {mayTake && (
@@ -124,8 +138,8 @@ export function CandidateTable(props: CandidateTableProps) {
         </tr>
       </thead>
       <tbody>
-        {candidates.map((candidate) => (
-          <Row key={candidate.name} {...props} candidate={candidate} />
+        {candidates.map((candidate, at) => (
+          <Row key={candidate.name} {...props} candidate={candidate} apart={apart[at] ?? ''} />
         ))}
       </tbody>
     </table>

@@ -4,6 +4,7 @@ import { inquirySchema, readDocument } from '@flangewise/model';
 import { useMutation, useQuery, useQueryClient } from '@tanstack/react-query';
 import Link from 'next/link';
 import { useRouter } from 'next/navigation';
+import { useState } from 'react';
 import { errorText } from '../api/api-error';
 import { api, type Inputs } from '../api/client';
 import { useInquiry } from '../api/use-inquiry';
@@ -11,10 +12,13 @@ import { useMe } from '../api/use-me';
 import { ConditionStrip } from '../conditions/condition-strip';
 import { conditionsOfInquiry } from '../conditions/conditions-of-inquiry';
 import { useEngine } from '../engine/use-engine';
+import { timeText } from '../figures/moment';
 import { Fault } from '../look/notice';
 import { Working } from '../look/working';
 import { Loading } from '../shell/loading';
 import { Page } from '../shell/page';
+import { arrangementText, setNamesOf } from '../system/set-names';
+import { SetTabs } from '../system/set-tabs';
 import { CandidatesSheet } from './candidates-sheet';
 import { useCandidateView } from './use-candidate-view';
 
@@ -22,6 +26,7 @@ import { useCandidateView } from './use-candidate-view';
 export function CandidatesPage({ inquiryId }: { readonly inquiryId: string }) {
   const me = useMe();
   const router = useRouter();
+  const [set, setSet] = useState(0);
   const queries = useQueryClient();
   const { inquiry, job, links, query } = useInquiry(inquiryId);
   const engine = useEngine();
@@ -43,6 +48,7 @@ export function CandidatesPage({ inquiryId }: { readonly inquiryId: string }) {
   if (inquiry === undefined || me === undefined)
     return <Loading sheet="Candidates" what="the inquiry" query={query} />;
   const read = readDocument(inquirySchema, inquiry.document);
+  const setNames = setNamesOf(inquiry.document.sets ?? []);
   const isStopped = solved.data === undefined && !solved.isError && solved.fetchStatus === 'idle';
   return (
     <Page
@@ -51,14 +57,32 @@ export function CandidatesPage({ inquiryId }: { readonly inquiryId: string }) {
       job={job}
       links={links}
       actions={
-        <Link href={`/inquiries/${inquiryId}`} className="btn">
-          Change the inquiry
-        </Link>
+        <>
+          {solved.data !== undefined && (
+            <span className="lab max-lg:hidden">
+              Solved {timeText(new Date(solved.dataUpdatedAt))}
+              {engine.data?.priceListId === undefined ? '' : `, list ${engine.data.priceListId}`}
+            </span>
+          )}
+          <Link href={`/inquiries/${inquiryId}`} className="btn">
+            Change the inquiry
+          </Link>
+        </>
       }
     >
+      {setNames.length > 1 && (
+        <div className="bg-sheet px-1 lg:px-3">
+          <SetTabs
+            names={setNames}
+            current={set}
+            onChange={setSet}
+            note={arrangementText(inquiry.document.arrangement)}
+          />
+        </div>
+      )}
       {read.ok && (
         <ConditionStrip
-          conditions={conditionsOfInquiry(read.value, first?.assessment.results ?? [])}
+          conditions={conditionsOfInquiry(read.value, first?.assessment.results ?? [], set)}
           href={`/inquiries/${inquiryId}`}
         />
       )}

@@ -56,61 +56,57 @@ export function CandidatesSheet(props: CandidatesSheetProps) {
   const currency = engine?.currency;
   const hasChart =
     currency !== undefined && candidates.length > 1 && candidates.every(({ price }) => price !== undefined);
+  const table = candidates.length > 0 && (
+    <CandidateTable {...{ candidates, engine, mayTake, isBusy, pointed, onTake }} onPoint={setPointed} />
+  );
   return (
-    <>
-      <div className="grid gap-x-8 gap-y-6 xl:grid-cols-[minmax(0,936px)_minmax(0,1fr)]">
-        <section
-          className={`min-w-0 ${hasChart ? 'pane px-4 py-3.5 sm:px-6 max-sm:border-0 max-sm:bg-transparent max-sm:px-0' : ''}`}
-        >
-          <div className="mb-2.5 flex flex-wrap items-baseline gap-x-[18px]">
-            <h1>{headline(candidates.length)}</h1>
-            {hasChart && (
-              <p className="say-sm max-sm:hidden">
-                Lower is cheaper, further right is better, in both panels. Nothing beats those on the dashed
-                line.
-              </p>
-            )}
-            {answer.result === 'not proved' && (
-              <p className="say-sm">The search was stopped: more may fit.</p>
-            )}
-          </div>
-          {candidates.length === 0 && (
-            <NothingFits inquiryId={inquiryId} document={document} mayChange={mayChange} />
-          )}
+    <div className="grid gap-x-8 gap-y-6 xl:grid-cols-[minmax(0,936px)_minmax(0,1fr)]">
+      <section
+        className={`min-w-0 self-start ${hasChart ? 'lg:border lg:border-rule lg:bg-sheet lg:px-6 lg:py-3.5' : ''}`}
+      >
+        <div className="mb-2.5 flex flex-wrap items-baseline gap-x-[18px]">
+          <h1>{headline(candidates.length)}</h1>
           {hasChart && (
-            <div className="max-sm:hidden">
-              <PairedChart
-                candidates={candidates}
-                currency={currency}
-                pointed={pointed}
-                onPoint={setPointed}
-              />
-            </div>
+            <p className="say-sm max-lg:hidden">
+              Lower is cheaper, further right is better, in both panels. Nothing beats those on the dashed
+              line.
+            </p>
           )}
-          {!hasChart && candidates.length > 0 && (
-            <CandidateTable
-              {...{ candidates, engine, mayTake, isBusy, pointed, onTake }}
-              onPoint={setPointed}
-            />
+          {answer.result === 'not proved' && <p className="say-sm">The search was stopped: more may fit.</p>}
+          {hasChart && answer.openPoints.length > 0 && (
+            <a href="#still-open" className="ml-auto">
+              {answer.openPoints.length} still open
+            </a>
           )}
-        </section>
-        <aside className="grid min-w-0 content-start gap-6">
-          <WhyNotOthers refusals={answer.refusals} />
-          <StillOpen points={answer.openPoints} />
-        </aside>
-      </div>
-      {trouble !== undefined && <Fault text={trouble} />}
+        </div>
+        {candidates.length === 0 && (
+          <NothingFits inquiryId={inquiryId} document={document} mayChange={mayChange} />
+        )}
+        {hasChart ? (
+          <div className="max-lg:hidden">
+            <PairedChart candidates={candidates} currency={currency} pointed={pointed} onPoint={setPointed} />
+          </div>
+        ) : (
+          table
+        )}
+        {trouble !== undefined && <Fault text={trouble} />}
+        {!hasChart && (
+          <div className="mt-8 grid gap-x-8 gap-y-6 md:grid-cols-2">
+            <WhatFollows answer={answer} />
+          </div>
+        )}
+      </section>
+      {hasChart && <div className="min-w-0 xl:order-1 xl:col-span-2">{table}</div>}
+      <aside className="grid min-w-0 content-start gap-6">
+        <WhyNotOthers refusals={answer.refusals} someFit={candidates.length > 0} />
+        {!hasChart && <StillOpen points={answer.openPoints} />}
+      </aside>
       {hasChart && (
-        <div className="mt-5">
-          <CandidateTable
-            {...{ candidates, engine, mayTake, isBusy, pointed, onTake }}
-            onPoint={setPointed}
-          />
+        <div className="mt-2 grid min-w-0 gap-x-8 gap-y-6 md:grid-cols-2 xl:order-2 xl:col-span-2 xl:grid-cols-4">
+          <StillOpen points={answer.openPoints} />
+          <WhatFollows answer={answer} />
         </div>
       )}
-      <div className="mt-8 grid gap-x-8 gap-y-6 md:grid-cols-2 xl:grid-cols-3">
-        <WhatFollows answer={answer} />
-      </div>
-    </>
+    </div>
   );
 }

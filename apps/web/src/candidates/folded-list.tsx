@@ -4,18 +4,19 @@ import { type ReactNode, useState } from 'react';
 
 export interface FoldedListProps {
   readonly title: string;
+  readonly id?: string;
   readonly items: readonly { readonly key: string; readonly body: ReactNode }[];
   /** Shown before the rest is folded away. */
   readonly atFirst: number;
 }
 
 /** A section whose list may be long: the first few, the rest on request. */
-export function FoldedList({ title, items, atFirst }: FoldedListProps) {
+export function FoldedList({ title, id, items, atFirst }: FoldedListProps) {
   const [all, setAll] = useState(false);
   if (items.length === 0) return null;
   const shown = all ? items : items.slice(0, atFirst);
   return (
-    <section className="sec">
+    <section className="sec scroll-mt-4" id={id}>
       <div className="sec-head">
         <h2>{title}</h2>
         <span className="lab">{items.length}</span>

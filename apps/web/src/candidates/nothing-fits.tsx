@@ -25,16 +25,15 @@ function ConflictSection({ conflict }: { readonly conflict: Conflict }) {
   return (
     <section className="sec">
       <h2>
-        <StatusMark status="not met" /> What cannot hold together
+        <StatusMark status="not met" /> These exclude each other
       </h2>
-      <ul className="my-2 flex flex-wrap gap-2">
+      <ul className="mt-1.5 mb-2 flex flex-wrap gap-2">
         {conflict.statements.map(({ path, text }) => (
-          <li key={path} className="chip given border-given!">
+          <li key={path + text} className="chip given border-given! bg-sheet">
             {text}
           </li>
         ))}
       </ul>
-      <p className="say">{conflict.text}</p>
       <ul className="mt-2">
         {conflict.rules.map((rule) => (
           <li key={rule.id + rule.text} className="row py-1.5">
@@ -68,7 +67,9 @@ export function NothingFits({ inquiryId, document, mayChange }: NothingFitsProps
         <ConflictSection key={conflict.text} conflict={conflict} />
       ))}
       <section className="sec">
-        <h2>Smallest changes that mend it</h2>
+        <h2>
+          {data.repairs.length === 1 ? 'Smallest change that mends it' : 'Smallest changes that mend it'}
+        </h2>
         <ul>
           {data.repairs.map((repair) => (
             <li key={repair.text} className="row flex items-baseline justify-between gap-4 py-2">

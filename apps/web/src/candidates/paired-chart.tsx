@@ -4,6 +4,7 @@ import type { Outputs } from '../api/client';
 import { ChartMark } from '../look/status-mark';
 import { type Scale, scaleOver } from './chart-scale';
 import { frontOf } from './front';
+import { shortTitles } from './short-titles';
 
 type Candidate = Outputs['systems']['solve']['candidates'][number];
 
@@ -18,7 +19,7 @@ const careBelow = 5;
 /** Names keep this distance, in order of price. */
 const lineHeight = 18;
 /** Letters of a name that have room beside the price. */
-const longestName = 27;
+const longestName = 28;
 
 const priceOf = (candidate: Candidate): number => Number(candidate.price ?? 0) / 1000;
 const marginOf = (candidate: Candidate): number | undefined =>
@@ -97,6 +98,7 @@ function Panel({ from, to, title, unit, good, scale, scales }: PanelProps) {
 
 interface LineProps {
   readonly candidate: Candidate;
+  readonly title: string;
   readonly line: number;
   readonly weeks: Scales;
   readonly margin: Scales;
@@ -105,7 +107,7 @@ interface LineProps {
 }
 
 /** One candidate through both panels, its name and price between. */
-function CandidateLine({ candidate, line, weeks, margin, isPointed, onPoint }: LineProps) {
+function CandidateLine({ candidate, title, line, weeks, margin, isPointed, onPoint }: LineProps) {
   const at = weeks.y(priceOf(candidate));
   const share = marginOf(candidate);
   const weeksAt = weeks.x(candidate.deliveryWeeks);
@@ -121,7 +123,7 @@ function CandidateLine({ candidate, line, weeks, margin, isPointed, onPoint }: L
         fill="none"
       />
       <text x={left.to + 20} y={line} className="text-[12px]" fill={colour}>
-        <tspan fontWeight="640">{candidate.name}</tspan> {shortened(candidate.title)}
+        <tspan fontWeight="640">{candidate.name}</tspan> {shortened(title)}
       </text>
       <text x={right.from - 16} y={line} className="text-[12px]" textAnchor="end" fill={colour}>
         {formatNumber(priceOf(candidate))}
@@ -141,13 +143,14 @@ export interface PairedChartProps {
 
 /** One scale of price; delivery to the left, least margin to the right, the names between. */
 export function PairedChart({ candidates, currency, pointed, onPoint }: PairedChartProps) {
-  const price = scaleOver(candidates.map(priceOf), 5);
+  const titles = shortTitles(candidates.map(({ title }) => title));
+  const price = scaleOver(candidates.map(priceOf), { count: 6, least: 1 });
   const weeks = scaleOver(
     candidates.map((c) => c.deliveryWeeks),
-    5,
+    { count: 6, least: 1 },
   );
   const margins = candidates.flatMap((c) => marginOf(c) ?? []);
-  const margin = scaleOver([0.001, ...margins], 5);
+  const margin = scaleOver(margins, { count: 5, least: 2, from: Math.min(0, ...margins) });
   const y = (value: number): number => bottom - price.at(value) * (bottom - size.top);
   const onWeeks: Scales = { x: (value) => left.to - weeks.at(value) * panel, y };
   const onMargin: Scales = { x: (value) => right.from + margin.at(value) * panel, y };
@@ -178,7 +181,7 @@ export function PairedChart({ candidates, currency, pointed, onPoint }: PairedCh
             fill="var(--caution-t)"
             opacity="0.55"
           />
-          <text x={onMargin.x(0) + 4} y={size.top + 13} className="text-[11px]" fill="var(--caution)">
+          <text x={onMargin.x(0)} y={bottom + 34} className="text-[11px]" fill="var(--caution)">
             caution
           </text>
         </g>
@@ -225,6 +228,7 @@ export function PairedChart({ candidates, currency, pointed, onPoint }: PairedCh
         <CandidateLine
           key={candidate.name}
           candidate={candidate}
+          title={titles[index] ?? ''}
           line={lines[index] ?? 0}
           weeks={onWeeks}
           margin={onMargin}

@@ -10,6 +10,7 @@ export function StillOpen({ points }: { readonly points: Answer['openPoints'] })
   return (
     <FoldedList
       title="Still open"
+      id="still-open"
       atFirst={3}
       items={points.map(({ question, why }) => ({
         key: question,

@@ -64,9 +64,6 @@ export function ConditionStrip({ conditions, href }: ConditionStripProps) {
                 {note}
               </span>
             ))}
-            <Link href={href} className="lab text-given">
-              change the inquiry
-            </Link>
           </dd>
         </div>
       </dl>

@@ -15,6 +15,13 @@ function useSeconds(): number {
 const width = 420;
 const ticks = 23;
 
+/** Seconds from one stroke of the scale to the next: more, the longer it takes, so that the end is never reached. */
+const secondsAStroke = (seconds: number): number => {
+  let stroke = 1;
+  while (seconds >= stroke * (ticks - 1)) stroke *= 2;
+  return stroke;
+};
+
 export interface WorkingProps {
   /** What is under way, as a sentence. */
   readonly text: string;
@@ -25,7 +32,7 @@ export interface WorkingProps {
 export function Working({ text, onStop }: WorkingProps) {
   const seconds = useSeconds();
   const step = (width - 2) / (ticks - 1);
-  const done = Math.min(seconds, ticks - 1) * step;
+  const strokes = seconds / secondsAStroke(seconds);
   return (
     <div role="status" className="py-2">
       <svg className="block w-full max-w-[420px]" viewBox={`0 0 ${String(width)} 24`} aria-hidden="true">
@@ -34,10 +41,10 @@ export function Working({ text, onStop }: WorkingProps) {
           <path
             key={i}
             d={`M${String(1 + i * step)} ${i % 5 === 0 ? '11' : '15'}V20`}
-            stroke={i <= seconds ? 'var(--ink)' : 'var(--rule)'}
+            stroke={i <= strokes ? 'var(--ink)' : 'var(--rule)'}
           />
         ))}
-        <path d={`M0 20H${String(1 + done)}`} stroke="var(--ink)" strokeWidth="3" />
+        <path d={`M0 20H${String(1 + strokes * step)}`} stroke="var(--ink)" strokeWidth="3" />
       </svg>
       <p className="lab mt-1 flex items-center gap-3">
         <span>

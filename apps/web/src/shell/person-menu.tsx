@@ -33,9 +33,12 @@ export function PersonMenu() {
     .join('');
   return (
     <Menu.Root modal={false} onOpenChange={(open) => open && setTheme(readTheme())}>
-      <Menu.Trigger className="btn btn-q" aria-label={`${me.name}: account and appearance`}>
-        <span className="hidden xl:inline">{me.name}</span>
-        <span className="xl:hidden">{initials}</span>
+      <Menu.Trigger className="btn btn-q">
+        <span className="max-xl:sr-only">{me.name}</span>
+        <span className="xl:hidden" aria-hidden="true">
+          {initials}
+        </span>
+        <span className="sr-only">: account and appearance</span>
       </Menu.Trigger>
       <Menu.Portal>
         <Menu.Content align="end" sideOffset={8} className="pane z-50 min-w-56 pt-2">

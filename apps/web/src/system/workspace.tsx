@@ -21,6 +21,7 @@ import { DrawingSheet, type SheetView } from './drawing-sheet';
 import { EvidenceDrawer } from './evidence-drawer';
 import { OtherChanged } from './other-changed';
 import { SaveStateText, SaveTrouble } from './save-state-text';
+import { arrangementText, setNamesOf } from './set-names';
 import { SetTabs } from './set-tabs';
 import { SlotPanel } from './slot-panel';
 import { slotRowsOf } from './slot-rows';
@@ -39,9 +40,6 @@ export interface WorkspaceProps {
   readonly links: SheetLinks | undefined;
   readonly engine: Engine;
 }
-
-const setNamesOf = (sets: readonly { readonly label?: string | undefined }[]): string[] =>
-  sets.map(({ label }, i) => label ?? `Set ${String(i + 1)}`);
 
 /** Ctrl or Cmd with Z and Y, outside of text fields. */
 function useUndoKeys(undo: (() => void) | undefined, redo: (() => void) | undefined): void {
@@ -196,9 +194,7 @@ export function Workspace({ me, system, inquiry, job, links, engine }: Workspace
                   names={setNames}
                   current={set}
                   onChange={setSet}
-                  note={
-                    document.inquiry.arrangement === 'parallel' ? 'working at once' : 'mounted one at a time'
-                  }
+                  note={arrangementText(document.inquiry.arrangement)}
                 />
               )
             }
