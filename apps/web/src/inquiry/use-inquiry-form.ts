@@ -31,8 +31,7 @@ export interface InquiryForm {
 
 /** Fields of one inquiry, with what was typed kept on this computer until it is saved. */
 export function useInquiryForm(id: string, document: Partial<InquiryInput>): InquiryForm {
-  const [restored] = useState(() => readDraft(id));
-  const [restoredFrom, setRestoredFrom] = useState(restored?.at);
+  const [restoredFrom, setRestoredFrom] = useState<string>();
   const form = useForm<FormValues>({
     defaultValues: formOf(document),
     resolver,
@@ -43,11 +42,14 @@ export function useInquiryForm(id: string, document: Partial<InquiryInput>): Inq
   const [savedText, setSavedText] = useState(() => textOf(formOf(document)));
   const isChanged = textOf(values) !== savedText;
 
+  // The page comes from the server without the draft, which only this computer has.
   useEffect(() => {
+    const restored = readDraft(id);
     if (restored === undefined) return;
+    setRestoredFrom(restored.at);
     form.reset(restored.values, { keepDefaultValues: true });
     void form.trigger();
-  }, [form, restored]);
+  }, [form, id]);
 
   useEffect(() => {
     if (isChanged) keepDraft(id, values);
