@@ -120,6 +120,17 @@ describe('the command in a process of its own', () => {
     }
   });
 
+  it('writes the documents of what is not met for discussion, and ends with 1', async () => {
+    const out = join(folder, 'broken');
+    const path = pathOf('systems', '01-hydrogenation-broken.json');
+    const { exit, out: answered } = await flangewise(['offer', path, '--out', out, '--json']);
+    expect(exit).toBe(1);
+    const { released, blocking, files } = JSON.parse(answered) as OfferAnswer;
+    expect(released).toBe(false);
+    expect(blocking.some((text) => text.endsWith(': not met'))).toBe(true);
+    expect((await readdir(out)).length).toBe(files.length);
+  });
+
   it('is not troubled by a reader who stops early', async () => {
     const ended = await new Promise<Ended>((resolve, reject) => {
       const shell = spawn('sh', ['-c', 'npm run -s flangewise -- schema system | head -n 1'], {

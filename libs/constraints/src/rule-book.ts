@@ -29,7 +29,6 @@ import { totalPressureAdvice } from './rules/advice/total-pressure.js';
 import { upkeep } from './rules/advice/upkeep.js';
 import { uptakeLimitAdvice } from './rules/advice/uptake-limit.js';
 import { utilities } from './rules/advice/utilities.js';
-import { ventLoad } from './rules/advice/vent-load.js';
 import { coilHazards } from './rules/caution/coil.js';
 import { explosiveMixture } from './rules/caution/explosive-mixture.js';
 import { fluidGroupOfVapour } from './rules/caution/fluid-group-of-vapour.js';
@@ -91,6 +90,7 @@ import { gaugeRange } from './rules/relief/gauge-range.js';
 import { operatingRatio } from './rules/relief/operating-ratio.js';
 import { runaway } from './rules/relief/runaway.js';
 import { vacuumSupport } from './rules/relief/vacuum-support.js';
+import { ventLoad } from './rules/relief/vent-load.js';
 import { ventLineNeeded } from './rules/relief/vent-line.js';
 import { bafflesFit } from './rules/stirring/baffles.js';
 import { bushing } from './rules/stirring/bushing.js';
@@ -214,6 +214,7 @@ export const ruleBook: readonly Rule[] = [
   runaway,
   vacuumSupport,
   ventLineNeeded,
+  ventLoad,
   staticCharge,
   hotSurface,
   areaMarking,
@@ -280,5 +281,4 @@ export const ruleBook: readonly Rule[] = [
   upkeep,
   uptakeLimitAdvice,
   utilities,
-  ventLoad,
 ];

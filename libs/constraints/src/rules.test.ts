@@ -35,6 +35,9 @@ const casesOf: CasesOf = {
 /** Either side of the limit, as near as the rounding of the comparison tells them apart. */
 const step = 1e-6;
 
+/** Hard rules that refuse nothing: they keep a system from release until somebody found out what they ask. */
+const asksOnly = new Set(['relief.runaway', 'material.carrier-in-hydrogen', 'material.medium-on-file']);
+
 const comparesNumbers = (rule: Rule): boolean => rule.form === 'comparison' || rule.form === 'sum';
 
 const numberOf = (value: number | string | undefined): number => {
@@ -78,7 +81,7 @@ describe.each(ruleBook.map((rule) => ({ id: rule.id, rule })))('$id', ({ id, rul
       cases.map((one) => (one.says === undefined ? one.is : `${one.is} ${one.says.source}`)),
     );
     expect(verdicts.size).toBeGreaterThan(1);
-    if (rule.kind === 'hard' && id !== 'relief.runaway' && id !== 'material.carrier-in-hydrogen')
+    if (rule.kind === 'hard' && !asksOnly.has(id))
       expect(cases.some((one) => one.is === 'not met' || one.is === 'outside standard range')).toBe(true);
   });
 

@@ -204,6 +204,8 @@ export const specialsOf = (
 };
 
 const benches = new WeakMap<Bench, Map<string, Bench>>();
+/** Benches with specials that are kept for each range; the longest unused goes first. */
+const mostKept = 8;
 
 /** The bench of a system: the range itself, with the specials of that system added. */
 export const benchOf = (system: Pick<System, 'specials'>, bench: Bench): Bench => {
@@ -212,9 +214,14 @@ export const benchOf = (system: Pick<System, 'specials'>, bench: Bench): Bench =
   const known = benches.get(bench) ?? new Map<string, Bench>();
   benches.set(bench, known);
   const found = known.get(key);
-  if (found !== undefined) return found;
-  const made = specialsOf(system, bench.range);
-  const own = createBench(withSpecials(bench.range, made.ok ? made.value : []), bench.rules);
+  const make = (): Bench => {
+    const made = specialsOf(system, bench.range);
+    return createBench(withSpecials(bench.range, made.ok ? made.value : []), bench.rules);
+  };
+  const own = found ?? make();
+  known.delete(key);
   known.set(key, own);
+  const [oldest] = known.keys();
+  if (known.size > mostKept && oldest !== undefined) known.delete(oldest);
   return own;
 };

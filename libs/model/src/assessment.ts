@@ -75,7 +75,11 @@ export const conformitySchema = z.strictObject({
 export type Conformity = z.output<typeof conformitySchema>;
 
 export const leastMarginSchema = z.strictObject({
-  value: z.number().meta({ unit: '1', description: '1 − utilisation of the tightest decidable check' }),
+  value: z.number().meta({
+    unit: '1',
+    description:
+      '1 − utilisation of the tightest hard check that could be decided. A limit that may be used up in full, such as a rating or a place on the frame, counts once it is exceeded; a special is reviewed by itself.',
+  }),
   rule: z.string(),
   title: z.string(),
 });

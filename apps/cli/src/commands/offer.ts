@@ -58,7 +58,8 @@ export const offerCommand: Command = {
   usage: 'offer <system>',
   summary: 'all documents of an offer, written into a folder',
   details: `Writes ${offerFileNames.join(', ')}: all of them or none.
-What is not released carries a watermark. A system that is not complete is refused with the list of what is missing.`,
+What is not released carries a watermark; where a check is not met they are for discussion only, and the exit is 1.
+A system that is not complete is refused with the list of what is missing.`,
   options: [
     ['--out <folder>', 'where the files go; replaced as a whole where it holds an earlier issue'],
     ['--client <name>', 'to whom the offer goes'],
@@ -104,7 +105,7 @@ What is not released carries a watermark. A system that is not complete is refus
       blocking: [...blocking],
     };
     return succeed({
-      exit: exitCodes.done,
+      exit: assessment.status === 'not met' ? exitCodes.notValid : exitCodes.done,
       told: { document: answer, words: (columns) => offerText({ folder, offer, answer }, columns) },
       notes,
     });

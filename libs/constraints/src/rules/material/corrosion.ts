@@ -72,7 +72,7 @@ const findingOf = (material: string, medium: ConditionMedium, at: At): Finding =
   if (!outcome.ok)
     return {
       verdict: 'unknown',
-      text: `${pair}: ${outcome.error.message}`,
+      text: `${pair}: ${outcome.error.code === 'CALC_MISSING_PROPERTY' ? outcome.error.message : 'no tested verdict is on file'}`,
       missing: `corrosion of ${pair}`,
     };
   const { verdict, basis } = outcome.value;
@@ -117,23 +117,23 @@ const judged = (finding: Finding, text: string): Judgement => {
   return verdicts[finding.verdict];
 };
 
-const notOnFile = (media: readonly ConditionMedium[]): string =>
-  `${media.map(({ name }) => name).join(', ')}: no tested verdict is on file for any material`;
-
 /**
  * A material by itself, with everything that speaks against it. Beside a medium that is not on file it is met with
  * caution at best; `material.medium-on-file` asks for that medium.
  */
 export const judgeMaterial = (material: string, conditions: CorrosionConditions): Judgement | undefined => {
-  const findings = findingsOf([material], conditions);
-  const [worst] = findings;
-  const unknown = mediaNotOnFile(conditions.media);
+  const [worst, ...others] = findingsOf([material], conditions);
+  const unknown = mediaNotOnFile(conditions.media)
+    .map(({ name }) => name)
+    .join(', ');
   if (worst === undefined)
-    return unknown.length === 0 ? undefined : notDecidable(`${notOnFile(unknown)}.`, 'process.media');
-  const against = findings.filter((f) => f.verdict !== 'suitable').map((f) => f.text);
-  const texts = unknown.length === 0 ? against : [...against, notOnFile(unknown)];
-  const text = `${[...new Set(texts)].join('. ')}.`;
-  return worst.verdict === 'suitable' && unknown.length > 0 ? caution(text) : judged(worst, text);
+    return unknown === ''
+      ? undefined
+      : notDecidable(`${unknown}: no tested verdict is on file for any material.`, 'process.media');
+  if (worst.verdict === 'suitable' && unknown !== '')
+    return caution(`Suitable as far as the media are on file; ${unknown} is not.`);
+  const against = [worst, ...others].filter((f) => f.verdict !== 'suitable').map((f) => f.text);
+  return judged(worst, `${[...new Set(against)].join('. ')}.`);
 };
 
 /** Wetted materials of a part against every medium on file: the worst finding decides. */

@@ -46,8 +46,8 @@ export const materialCases: CasesOf = {
       },
       {
         name: 'nothing on file for the pair',
-        parts: { vessel: { wetted: ['alloy C-276'] } },
-        conditions: { media: [caustic], temperatureMaxK: 600 },
+        parts: { vessel: { wetted: ['copper'] } },
+        conditions: { media: [hydrogen], temperatureMaxK: 330 },
         is: 'not decidable',
       },
       {

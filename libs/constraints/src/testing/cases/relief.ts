@@ -109,7 +109,7 @@ export const reliefCases: CasesOf = {
         name: 'above the rating of the line',
         parts: { ventLine: { ...ps(1e5) } },
         conditions: { gases: ['nitrogen'] },
-        is: 'met with caution',
+        is: 'not met',
         says: /wider/,
       },
       { name: 'nothing known', is: 'silent' },

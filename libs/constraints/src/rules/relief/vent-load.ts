@@ -7,13 +7,14 @@ import {
   ventThrust,
 } from '@flangewise/engineering';
 import { absoluteToGauge } from '@flangewise/quantities';
+import { isAtMost } from '../../compare.js';
 import type { Conditions } from '../../conditions.js';
-import { caution, type Judgement, reckon } from '../../figure.js';
+import { caution, type Judgement, notMet, reckon } from '../../figure.js';
 import { mainLiquid } from '../../liquid.js';
 import { judgement } from '../../rule.js';
 import { commonPractice, published } from '../../source.js';
 import { shownQuantity } from '../../shown-quantity.js';
-import { isentropicExponent, relievingPressurePaAbs } from '../relief/gas-feed.js';
+import { isentropicExponent, relievingPressurePaAbs } from './gas-feed.js';
 
 /** A line of the usual length with two bends, until the drawing of the site is there. */
 const usualLengthM = 5;
@@ -29,9 +30,9 @@ const ventedOf = ({ gases, media }: Pick<Conditions, 'gases' | 'media'>) => {
 
 export const ventLoad = judgement({
   id: 'relief.vent-load',
-  title: 'Back pressure and thrust of the vent line',
+  title: 'Vent line carries the opened disc',
   group: 'relief',
-  kind: 'advice',
+  kind: 'hard',
   unit: 'Pa',
   of: {
     relief: ['burstPressurePaGauge', 'tolerance', 'areaM2'],
@@ -71,10 +72,13 @@ export const ventLoad = judgement({
     const backPaGauge = Math.max(0, absoluteToGauge(backPressurePaAbs));
     const rated = ventLine.rating?.maxPressurePaGauge;
     const shown = `When the disc opens, up to ${massFlowKgPerS.toPrecision(2)} kg/s of ${vented.name} make ${shownQuantity(backPaGauge, 'Pa', 'up')} at the start of ${ventLine.name} (${String(usualLengthM)} m with two bends) and a thrust of ${shownQuantity(thrust.value.designForceN, 'N', 'up')} at its end: anchor it`;
-    const figures = { demand: backPaGauge, ...(rated === undefined ? {} : { limit: rated }) };
-    if (rated !== undefined && backPaGauge > rated) {
+    const figures = {
+      demand: backPaGauge,
+      ...(rated === undefined ? {} : { limit: rated, utilisation: backPaGauge / rated }),
+    };
+    if (rated !== undefined && !isAtMost(backPaGauge, rated)) {
       return {
-        ...caution(`${shown}. The line is rated ${shownQuantity(rated, 'Pa', 'down')}: take a wider one.`),
+        ...notMet(`${shown}. The line is rated ${shownQuantity(rated, 'Pa', 'down')}: take a wider one.`),
         ...figures,
       };
     }

@@ -1,0 +1,38 @@
+import type { RuleResult, Status } from '@flangewise/model';
+import { describe, expect, it } from 'vitest';
+import { leastMarginOf } from './assess.js';
+import { ruleBook } from './rule-book.js';
+import { burstBelowPs } from './rules/relief/burst-below-ps.js';
+import { hotFill } from './rules/volume/hot-fill.js';
+
+const result = (rule: { id: string; title: string }, status: Status, utilisation: number): RuleResult => ({
+  rule: rule.id,
+  title: rule.title,
+  kind: 'hard',
+  group: 'relief',
+  slots: [],
+  set: 0,
+  source: [],
+  status,
+  unit: '1',
+  utilisation,
+  text: '',
+  missing: [],
+  evidence: [],
+});
+
+describe('least margin', () => {
+  it('leaves out what may be used up in full', () => {
+    const results = [result(burstBelowPs, 'met', 1), result(hotFill, 'met', 0.9)];
+    expect(leastMarginOf(results, ruleBook)).toEqual({ value: 0.1, rule: hotFill.id, title: hotFill.title });
+  });
+
+  it('counts it once it is exceeded', () => {
+    const results = [result(burstBelowPs, 'not met', 1.2), result(hotFill, 'met', 0.9)];
+    expect(leastMarginOf(results, ruleBook)).toMatchObject({ value: -0.2, rule: burstBelowPs.id });
+  });
+
+  it('is none where nothing could be decided', () => {
+    expect(leastMarginOf([], ruleBook)).toBeNull();
+  });
+});
