@@ -12,6 +12,7 @@ export type { Dimension, Part, Scene, SceneSlot, Shape } from './drawings/scene.
 export { arrangeSheet, type Callout, type Sheet, type SheetFrame } from './drawings/arrange-sheet.js';
 export { type DrawingColour, drawingStyle, lightVariables } from './drawings/drawing-style.js';
 export { sceneToSvg, type SvgOptions } from './drawings/scene-to-svg.js';
+export { numberSystem } from './drawings/number-system.js';
 export { sectionOf, type SectionOptions } from './drawings/section.js';
 export { markSvg } from './drawings/svg-annotations.js';
 export { type MarkPiece, statusKeys, statusMarks } from './drawings/status-mark.js';

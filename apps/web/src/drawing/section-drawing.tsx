@@ -12,6 +12,7 @@ export interface SectionDrawingProps {
   readonly width: number;
   readonly height: number;
   readonly callouts: NonNullable<SvgOptions['callouts']>;
+  readonly numbers: ReadonlyMap<SlotPath, number>;
   readonly selected: SlotPath | undefined;
   readonly onSelect: (path: SlotPath) => void;
   readonly dimensions?: boolean;
@@ -29,7 +30,7 @@ export const slotHref = (path: SlotPath): string => `#${path}`;
 
 /** The section to scale; a part or its callout chooses the slot. */
 export function SectionDrawing(props: SectionDrawingProps) {
-  const { scene, width, height, callouts, selected, onSelect, dimensions = true, idPrefix } = props;
+  const { scene, width, height, callouts, numbers, selected, onSelect, dimensions = true, idPrefix } = props;
   const holder = useRef<HTMLDivElement>(null);
   const svg = useMemo(
     () =>
@@ -38,11 +39,12 @@ export function SectionDrawing(props: SectionDrawingProps) {
         height,
         callouts,
         dimensions,
+        numbers,
         idPrefix,
         href: slotHref,
         ...(selected === undefined ? {} : { selected }),
       }),
-    [scene, width, height, callouts, dimensions, idPrefix, selected],
+    [scene, width, height, callouts, dimensions, numbers, idPrefix, selected],
   );
   useLayoutEffect(() => {
     if (holder.current !== null) addHitAreas(holder.current);

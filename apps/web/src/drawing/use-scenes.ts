@@ -4,6 +4,7 @@ import {
   arrangeSheet,
   coverPlanOf,
   drawingModelOf,
+  numberSystem,
   type Scene,
   sectionOf,
   vesselDetailOf,
@@ -16,7 +17,7 @@ export interface Scenes {
   /** The vessel alone, for narrow screens. */
   readonly detail: Scene | undefined;
   readonly coverPlan: Scene | undefined;
-  /** Numbers of all chosen slots, as the section counts them. */
+  /** Numbers of all chosen slots of all sets, as the documents have them. */
   readonly numbers: ReadonlyMap<SlotPath, number>;
   /** Slots that have a callout: the others are listed beside the drawing. */
   readonly drawn: ReadonlySet<SlotPath>;
@@ -46,12 +47,16 @@ const sheet = { width: 900, height: 660, callouts: 'columns' } as const;
 
 /** What there is to draw of one vessel set with everything that it shares. */
 export function useScenes(facts: DrawingFacts | undefined, set: number): Scenes {
+  const model = useMemo(
+    () => (facts === undefined ? undefined : drawingModelOf({ ...facts, verdicts: spoken(facts.verdicts) })),
+    [facts],
+  );
+  const numbers = useMemo(() => (model === undefined ? nothing.numbers : numberSystem(model)), [model]);
   return useMemo(() => {
-    if (facts === undefined) return nothing;
-    const model = drawingModelOf({ ...facts, verdicts: spoken(facts.verdicts) });
+    if (model === undefined) return nothing;
     const section = sectionOf(model, { set });
-    if (section === undefined) return nothing;
-    const { numbers, callouts } = arrangeSheet(section, sheet);
+    if (section === undefined) return { ...nothing, numbers };
+    const { callouts } = arrangeSheet(section, sheet);
     return {
       section,
       detail: vesselDetailOf(model, set),
@@ -59,5 +64,5 @@ export function useScenes(facts: DrawingFacts | undefined, set: number): Scenes 
       numbers,
       drawn: new Set(callouts.map(({ slot }) => slot.path)),
     };
-  }, [facts, set]);
+  }, [model, numbers, set]);
 }

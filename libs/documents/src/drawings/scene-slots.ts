@@ -2,8 +2,8 @@ import { parseSlotPath, type SlotName, slotNames, type SlotPath, slotPath, slots
 import type { DrawingModel, DrawnSet } from './drawing-model.js';
 import type { SceneSlot } from './scene.js';
 
-const titleOf = (slot: SlotName, sets: number, set: number | null): string =>
-  sets > 1 && set !== null ? `${slots[slot].title}, set ${String(set + 1)}` : slots[slot].title;
+const titleOf = (slot: SlotName, shown: number, set: number | null): string =>
+  shown > 1 && set !== null ? `${slots[slot].title}, set ${String(set + 1)}` : slots[slot].title;
 
 /** Every chosen slot of the frame and of the shown sets, with its state. */
 export const sceneSlotsOf = (model: DrawingModel, shown: readonly DrawnSet[]): SceneSlot[] => {
@@ -19,7 +19,7 @@ export const sceneSlotsOf = (model: DrawingModel, shown: readonly DrawnSet[]): S
     return [
       {
         path,
-        title: titleOf(parsed.slot, model.sets.length, set),
+        title: titleOf(parsed.slot, shown.length, set),
         name,
         set,
         status: verdict?.status ?? null,

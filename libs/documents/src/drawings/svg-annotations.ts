@@ -144,6 +144,7 @@ export const calloutsSvg = (sheet: Sheet, { href, selected }: LinkOptions): stri
       const attributes = `class="call${selected === slot.path ? ' is-selected' : ''}" data-slot="${slot.path}" aria-label="${label}"`;
       return href === undefined
         ? `<g ${attributes}>${body}</g>`
-        : `<a ${attributes} href="${escaped(href(slot.path))}">${body}</a>`;
+        : // The name of the link says in full what the label shortens.
+          `<a ${attributes} href="${escaped(href(slot.path))}"><g aria-hidden="true">${body}</g></a>`;
     })
     .join('');

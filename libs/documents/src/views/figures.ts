@@ -1,9 +1,8 @@
 import { parseSlotPath, type SlotPath } from '@flangewise/model';
 import type { DrawingModel } from '../drawings/drawing-model.js';
 import { denominators, isoScale, type Place, sectionForPaper } from '../drawings/iso-scale.js';
-import { numberSlots, placeAnchors } from '../drawings/place-anchors.js';
+import { numberSystem } from '../drawings/number-system.js';
 import type { Scene } from '../drawings/scene.js';
-import { sectionOf } from '../drawings/section.js';
 import { detailSlots, vesselDetailOf } from '../drawings/vessel-detail.js';
 
 /** A drawing on a sheet, at a scale `1 : denominator`, in a box of paper millimetres. */
@@ -19,7 +18,7 @@ export interface Figures {
   readonly first: readonly FigureView[];
   /** Sections of single sets where there are several, by their place among the drawn sets. */
   readonly sets: readonly (readonly FigureView[])[];
-  /** One number a slot, the same on every sheet; for a single set those of its section on screen. */
+  /** One number a slot, the same on every sheet and on screen. */
   readonly numbers: ReadonlyMap<SlotPath, number>;
 }
 
@@ -95,17 +94,6 @@ const setFigures = ({ model, place, set, letter }: Wanted): FigureView[] => {
   return [pair.above, figure(detail, pair.larger, { width: place.width, caption })];
 };
 
-const numbered = (
-  figures: readonly FigureView[],
-  all: readonly SlotPath[],
-): ReadonlyMap<SlotPath, number> => {
-  const order = figures.flatMap(({ scene }) => placeAnchors(scene).map(({ path }) => path));
-  const rest = all
-    .filter((path) => !order.includes(path))
-    .toSorted((a, b) => Number(a.endsWith('.material')) - Number(b.endsWith('.material')));
-  return new Map([...new Set([...order, ...rest])].map((path, i) => [path, i + 1]));
-};
-
 /** Names of the sections, in order. */
 export const letters = ['A', 'B', 'C', 'D', 'E', 'F', 'G', 'H'] as const;
 
@@ -115,13 +103,12 @@ export const figuresOf = (
   places: { readonly first: Place; readonly set: Place },
 ): Figures => {
   const general = sectionForPaper(model, places.first);
-  const whole = sectionOf(model);
-  if (general === null || whole === undefined) return { first: [], sets: [], numbers: new Map() };
-  const all = whole.slots.map(({ path }) => path);
+  if (general === null) return { first: [], sets: [], numbers: new Map() };
+  const numbers = numberSystem(model);
   if (model.sets.length === 1) {
     const set = model.sets[0]?.index ?? 0;
     const first = setFigures({ model, place: places.first, set, letter: 'A' });
-    return { first, sets: [], numbers: numberSlots(whole, placeAnchors(whole)) };
+    return { first, sets: [], numbers };
   }
   const overview: FigureView = {
     caption: `General arrangement, ${scaleText(general.denominator)}.`,
@@ -134,5 +121,5 @@ export const figuresOf = (
       i === 0 ? one : { ...one, scene: without(one.scene, (path) => path.startsWith('frame.')) },
     ),
   );
-  return { first: [overview], sets, numbers: numbered(sets.flat(), all) };
+  return { first: [overview], sets, numbers };
 };
