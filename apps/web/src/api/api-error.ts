@@ -14,6 +14,6 @@ export const isOffline = (error: unknown): boolean => isApiError(error) && reaso
 
 /** What went wrong, in words for the person. */
 export const errorText = (error: unknown): string => {
-  if (isOffline(error)) return 'The server cannot be reached. Nothing is lost; it is tried again.';
+  if (isOffline(error)) return 'The server cannot be reached. Nothing is lost.';
   return error instanceof Error ? error.message : 'Something failed that has no words. Load the page again.';
 };

@@ -71,14 +71,14 @@ export function CandidatesPage({ inquiryId }: { readonly inquiryId: string }) {
       }
     >
       {setNames.length > 1 && (
-        <div className="bg-sheet px-1 lg:px-3">
+        <section aria-label="Vessel sets" className="bg-sheet px-1 lg:px-0">
           <SetTabs
             names={setNames}
             current={set}
             onChange={setSet}
             note={arrangementText(inquiry.document.arrangement)}
           />
-        </div>
+        </section>
       )}
       {read.ok && (
         <ConditionStrip
@@ -89,7 +89,7 @@ export function CandidatesPage({ inquiryId }: { readonly inquiryId: string }) {
       <main id="main" className="mx-auto max-w-[1440px] px-4 py-5 lg:px-6">
         {solved.data === undefined ? (
           <>
-            <h1>Candidates</h1>
+            <h1 className="mb-2">Candidates</h1>
             {solved.isError && (
               <Fault
                 text={errorText(solved.error)}

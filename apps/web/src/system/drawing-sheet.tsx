@@ -51,6 +51,7 @@ function Drawing({
             width={width}
             height={height}
             callouts={width < calloutsFrom ? 'numbers' : 'columns'}
+            numbers={scenes.numbers}
             dimensions={width >= wholeFrom}
             selected={selected}
             onSelect={onSelect}
@@ -76,6 +77,7 @@ function CoverPlan({
         width={132}
         height={132}
         callouts="none"
+        numbers={scenes.numbers}
         dimensions={false}
         selected={selected}
         onSelect={onSelect}

@@ -75,7 +75,7 @@ export function UnfitRow({ bench, path, option }: UnfitRowProps) {
           type="button"
           className="btn-link"
           aria-expanded={open}
-          aria-label={`Why not ${option.name}`}
+          aria-label={`${open ? 'Close: why not' : 'Why not'} ${option.name}`}
           onClick={() => setOpen(!open)}
         >
           {open ? 'close' : 'why not'}

@@ -235,7 +235,7 @@ export function Workspace({ me, system, inquiry, job, links, engine }: Workspace
           )}
         </section>
       </main>
-      <div className="sticky bottom-0 z-30 flex items-center gap-2 border-t border-rule bg-sheet px-4 py-2 sm:hidden">
+      <footer className="sticky bottom-0 z-30 flex items-center gap-2 border-t border-rule bg-sheet px-4 py-2 sm:hidden">
         <button type="button" className="btn btn-q" disabled={undo === undefined} onClick={undo}>
           Undo
         </button>
@@ -245,7 +245,7 @@ export function Workspace({ me, system, inquiry, job, links, engine }: Workspace
         <span className="grow" />
         {maySave && <SaveStateText state={saving.state} />}
         {maySave && offerLink}
-      </div>
+      </footer>
       {opened !== undefined && (
         <EvidenceDrawer
           group={opened}
