@@ -1,8 +1,19 @@
 import { chromium, type Page } from 'playwright-core';
 import { inject, onTestFinished } from 'vitest';
+import { people, type Person } from './people.js';
+
+export interface View {
+  readonly path?: string;
+  readonly width?: number;
+  readonly colorScheme?: 'light' | 'dark';
+}
 
 /** A page of a browser of its own at the product's address; trouble in the page fails the test that opened it. */
-export async function openPage(path = '/'): Promise<Page> {
+export async function openPage({
+  path = '/',
+  width = 1440,
+  colorScheme = 'light',
+}: View = {}): Promise<Page> {
   const browser = await chromium.launch({
     executablePath: inject('browser'),
     args: [
@@ -13,7 +24,11 @@ export async function openPage(path = '/'): Promise<Page> {
     ],
   });
   onTestFinished(() => browser.close());
-  const page = await browser.newPage({ baseURL: inject('address') });
+  const page = await browser.newPage({
+    baseURL: inject('address'),
+    viewport: { width, height: 900 },
+    colorScheme,
+  });
   const errors: Error[] = [];
   page.on('pageerror', (error) => errors.push(error));
   onTestFinished(() => {
@@ -24,8 +39,16 @@ export async function openPage(path = '/'): Promise<Page> {
 }
 
 /** Signs a person of the demo in, from whichever page asks for it. */
-export async function signIn(page: Page, email: string): Promise<void> {
-  await page.getByLabel('E-mail address').fill(email);
+export async function signIn(page: Page, person: Person): Promise<void> {
+  await page.getByLabel('E-mail address').fill(people[person]);
   await page.getByLabel('Password').fill(inject('password'));
   await page.getByRole('button', { name: 'Sign in' }).click();
+  await page.getByRole('heading', { name: 'Inquiries', level: 1 }).waitFor();
+}
+
+/** A page on which a person is signed in. */
+export async function openAs(person: Person, view: Omit<View, 'path'> = {}): Promise<Page> {
+  const page = await openPage({ ...view, path: '/sign-in' });
+  await signIn(page, person);
+  return page;
 }
