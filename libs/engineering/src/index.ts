@@ -219,6 +219,7 @@ export * from './heat/heat-transfer-fluid.js';
 export * from './field-table.js';
 export * from './handbook.js';
 export * from './sources.js';
+export * from './citation-text.js';
 export { boltClasses, boltProofStress } from './closure/bolt-proof-stress.js';
 export { boltedCover } from './closure/bolted-cover.js';
 export { gasketFactors, gasketKinds } from './closure/gasket-factors.js';

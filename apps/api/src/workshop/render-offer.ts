@@ -1,4 +1,4 @@
-import { benchOf, drawingFactsOf, type Bench } from '@flangewise/constraints';
+import { benchOf, drawingFactsOf, nameSources, type Bench } from '@flangewise/constraints';
 import {
   billViewOf,
   type Issue,
@@ -37,7 +37,8 @@ export const withoutItemPrices = (view: OfferView): OfferView => ({
 
 /** All documents of an offer, for the maker and for the client; the letters differ and the rest is the same. */
 export async function renderOffer(question: RenderQuestion, bench: Bench): Promise<readonly RenderedFile[]> {
-  const { offer, assessment, issue } = question;
+  const { offer, issue } = question;
+  const assessment = nameSources(question.assessment);
   const { date } = offer;
   const system = readSystem(question.system);
   const { range } = benchOf(system, bench);

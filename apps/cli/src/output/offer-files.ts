@@ -33,7 +33,7 @@ export const offerFileNames: readonly string[] = [
 /** All documents of an offer. */
 export const offerFiles = async (input: OfferInput): Promise<readonly OfferFile[]> => {
   const { system, document, bench, range, assessment, offer, blocking } = input;
-  const { drawingFactsOf } = await import('@flangewise/constraints');
+  const { drawingFactsOf, nameSources } = await import('@flangewise/constraints');
   const { billViewOf, offerViewOf, renderOfferDocuments, specificationViewOf } =
     await import('@flangewise/documents');
   const { drawingModelOf } = await import('@flangewise/documents/drawings');
@@ -47,7 +47,7 @@ export const offerFiles = async (input: OfferInput): Promise<readonly OfferFile[
     specification: specificationViewOf({
       system,
       items,
-      assessment,
+      assessment: nameSources(assessment),
       offer,
       drawing: drawingModelOf(drawingFactsOf(system, bench.range, assessment)),
       issue,

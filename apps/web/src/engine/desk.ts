@@ -7,6 +7,7 @@ import {
   drawingFactsOf,
   explain,
   fillSystem,
+  nameSources,
   narrow,
   rangeOf,
   ruleBook,
@@ -148,7 +149,7 @@ export class Desk {
       const filled = cheapest(system, bench);
       return filled === undefined ? undefined : fillSystem(document, filled.variables, filled.solution);
     },
-    prove: ({ system, bench }) => assess(system, bench, { withEvidence: true }),
+    prove: ({ system, bench }) => nameSources(assess(system, bench, { withEvidence: true })),
   };
 
   #read(document: SystemInput): Read<Reading> {

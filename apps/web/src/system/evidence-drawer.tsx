@@ -52,8 +52,8 @@ export function EvidenceDrawer({ group, document, client, onClose }: EvidenceDra
         ))}
       </div>
       {result.missing.length > 0 && <p className="lab mt-2">Missing: {result.missing.join('; ')}.</p>}
-      <Sources sources={result.source} />
       {proof === undefined && <Working text="Writing out the steps." />}
+      {proved !== undefined && <Sources sources={proved.source} />}
       {proved?.evidence.map((evidence, i) => (
         <EvidenceView key={`${evidence.calculation} ${String(i)}`} evidence={evidence} />
       ))}
