@@ -70,6 +70,23 @@ export const titleOf = (items: readonly Item[]): string => {
   return `${vessels.join(' and ')}${closure === undefined ? '' : `, ${closure.kind === 'bolted' ? 'bolted' : `quick-acting ${closure.kind}`}`}`;
 };
 
+/** What a person reads of a system: its vessels, and how they are closed. */
+const readingOf = (items: readonly Item[]): string =>
+  items
+    .flatMap((item) => (item.slot === 'vessel' ? [item.id] : item.slot === 'closure' ? [item.kind] : []))
+    .join(' ');
+
+/** Lets the first of each key pass. */
+const firstOf = <T>(keyOf: (one: T) => string): ((one: T) => boolean) => {
+  const seen = new Set<string>();
+  return (one) => {
+    const key = keyOf(one);
+    const isNew = !seen.has(key);
+    seen.add(key);
+    return isNew;
+  };
+};
+
 interface Ranked {
   readonly solution: Solution;
   readonly items: readonly Item[];
@@ -143,8 +160,10 @@ const search = ({ bench, document, options }: Search): Found => {
     const value = variables[variable]?.options.findIndex((o) => o?.id === item.id) ?? -1;
     return value < 0 ? [] : [{ variable, value }];
   });
+  const most = options.most ?? 8;
   const answer = engine.alternatives({
-    k: options.most ?? 8,
+    // Closures of one kind tell no systems apart: of those the cheapest is kept.
+    k: most === 1 ? 1 : 2 * most,
     differIn: variables.flatMap((v, k) => (tellingSlots.includes(v.slot) ? [k] : [])),
     objective: { kind: 'cost' },
     choices,
@@ -152,7 +171,8 @@ const search = ({ bench, document, options }: Search): Found => {
   });
   const found = answer.status === 'proved' ? answer.value : answer.known;
   const solutions = found === null || found === 'impossible' ? [] : found;
-  const ranked = solutions.map((solution): Ranked => {
+  const told = solutions.filter(firstOf(({ solution }) => readingOf(itemsOf(variables, solution))));
+  const ranked = told.slice(0, most).map((solution): Ranked => {
     const filled = fillSystem(document, variables, solution.solution);
     const items = itemsOf(variables, solution.solution);
     return {
