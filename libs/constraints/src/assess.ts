@@ -10,6 +10,7 @@ import {
   type System,
 } from '@flangewise/model';
 import { assessRule, type SetView, statusOf } from './assess-rule.js';
+import { blockingOf } from './blocking.js';
 import { chosenIn } from './chosen.js';
 import { conformityOf } from './conformity.js';
 import { conditionsOf } from './conditions-of.js';
@@ -62,24 +63,6 @@ const byUrgency = (a: RuleResult, b: RuleResult): number =>
   statusRank[a.status] - statusRank[b.status] || (b.utilisation ?? -1) - (a.utilisation ?? -1);
 
 const isSoft = (result: RuleResult): boolean => result.kind !== 'hard';
-
-const blockingOf = (
-  results: readonly RuleResult[],
-  system: System,
-  undecided: readonly string[],
-): string[] => {
-  const hard = results.filter((r) => !isSoft(r));
-  const unreleased = system.specials.filter((s) => s.releasedBy === undefined);
-  return [
-    ...hard.filter((r) => r.status === 'not met').map((r) => `${r.title}: not met`),
-    ...hard.filter((r) => r.status === 'not decidable').map((r) => `${r.title}: not decidable`),
-    ...hard
-      .filter((r) => r.status === 'outside standard range')
-      .map((r) => `${r.title}: a special, to be released`),
-    ...unreleased.map((s) => `special vessel of set ${String(s.set + 1)}: to be released`),
-    ...(undecided.length === 0 ? [] : [`${String(undecided.length)} slots not chosen yet`]),
-  ];
-};
 
 export interface AssessOptions {
   /** Also the steps of every calculation; slower. */
