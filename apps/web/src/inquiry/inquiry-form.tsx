@@ -118,7 +118,7 @@ export function InquiryForm({ id, document, job, links, save, onSaved }: Inquiry
                     type="button"
                     className="btn btn-sm"
                     onClick={() => {
-                      form.reset(before, { keepDefaultValues: true });
+                      form.reset(before);
                       setBefore(undefined);
                     }}
                   >

@@ -47,7 +47,7 @@ export function useInquiryForm(id: string, document: Partial<InquiryInput>): Inq
     const restored = readDraft(id);
     if (restored === undefined) return;
     setRestoredFrom(restored.at);
-    form.reset(restored.values, { keepDefaultValues: true });
+    form.reset(restored.values);
     void form.trigger();
   }, [form, id]);
 
@@ -61,7 +61,7 @@ export function useInquiryForm(id: string, document: Partial<InquiryInput>): Inq
     isChanged,
     restoredFrom,
     take: (taken) => {
-      form.reset(formOf(taken), { keepDefaultValues: true });
+      form.reset(formOf(taken));
       void form.trigger();
     },
     discard: () => {
