@@ -17,7 +17,8 @@ export interface CheckListProps {
 }
 
 /** A caution that compares nothing: it is told among the cautions. */
-const isMereCaution = ({ kind, demand }: RuleResult): boolean => kind !== 'hard' && demand === undefined;
+const isMereCaution = ({ kind, demand, limit }: RuleResult): boolean =>
+  kind !== 'hard' && demand === undefined && limit === undefined;
 
 const countText = (groups: readonly CheckGroup[]): string => {
   const met = groups.filter(({ result }) => result.status === 'met').length;

@@ -33,11 +33,13 @@ const withoutUnit = (demand: string, limit: string): string => {
   return limit.includes(thinSpace) && demand.endsWith(unit) ? demand.slice(0, -unit.length) : demand;
 };
 
-/** Demand of limit; "?" where nobody knows. */
+/** Demand of limit; "?" where nobody knows; the limit alone where nothing is demanded. */
 function Figures({ group }: { readonly group: CheckGroup }) {
   const { demand, limit } = group.row;
   if (demand === '' && limit === '') return null;
   if (limit === '') return <b className="font-semibold text-ink">{demand}</b>;
+  if (demand === '' && group.result.status !== 'not decidable')
+    return <b className="font-semibold text-ink">{limit}</b>;
   return (
     <>
       <b className="font-semibold text-ink">{demand === '' ? '?' : withoutUnit(demand, limit)}</b> of {limit}
