@@ -4,6 +4,9 @@ import { configDefaults, defineConfig } from 'vitest/config';
 export default defineConfig({
   test: {
     include: ['src/**/*.test.ts'],
-    exclude: [...configDefaults.exclude, 'src/{every-input,handbook,registry,second-opinion}.test.ts'],
+    exclude: [
+      ...configDefaults.exclude,
+      'src/{every-input,evidence,handbook,registry,second-opinion}.test.ts',
+    ],
   },
 });

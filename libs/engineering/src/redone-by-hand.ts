@@ -1,3 +1,5 @@
+import type { Step } from '@flangewise/model';
+
 /** Signs of the evidence as plain arithmetic: products, minus, powers as small digits, roots. */
 const plain = (text: string): string =>
   text
@@ -76,3 +78,21 @@ export const redone = (text: string): number | undefined => {
   const value = sum();
   return at === tokens.length && Number.isFinite(value) ? value : undefined;
 };
+
+/**
+ * What is wrong with steps of evidence: a formula into which no number was put, or numbers that give another value. For
+ * tests.
+ */
+export const stepFaults = (steps: readonly Step[]): readonly string[] =>
+  steps.flatMap(({ symbol, formula, substituted, value }) => {
+    if (/[+−·/²]/u.test(formula) && substituted === formula.replaceAll('·', '×')) {
+      return [`${symbol}: no number is put into ${formula}`];
+    }
+    const again = typeof value === 'number' ? redone(substituted) : undefined;
+    // Six digits are shown, and differences of like numbers lose some of them.
+    return again === undefined ||
+      typeof value !== 'number' ||
+      Math.abs(again - value) <= 1e-3 * Math.abs(value) + 1e-12
+      ? []
+      : [`${symbol}: ${substituted} = ${String(again)}, not ${String(value)}`];
+  });

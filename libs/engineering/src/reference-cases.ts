@@ -1,6 +1,7 @@
 import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
-import { type Calculation, evaluate } from './calculation.js';
+import { type Calculation, evaluate, evaluateWithEvidence } from './calculation.js';
+import { stepFaults } from './redone-by-hand.js';
 
 /**
  * One check case of `tests/reference/cases.json`: a calculation, its inputs, and the result that a source
@@ -31,7 +32,10 @@ const agrees = (actual: unknown, expected: number | string, relativeTolerance: n
     ? Math.abs(actual - expected) <= relativeTolerance * Math.abs(expected)
     : actual === expected;
 
-/** Evaluates a case by the calculation that it names, and throws where a result leaves the tolerance. For tests. */
+/**
+ * Evaluates a case by the calculation that it names, and throws where a result leaves the tolerance, or the evidence
+ * gives another result. For tests.
+ */
 export const assertReferenceCase = (
   calculations: readonly Calculation[],
   { id, calculation, inputs, expected, relativeTolerance, source }: ReferenceCase,
@@ -47,4 +51,8 @@ export const assertReferenceCase = (
       `${id}: ${field} is ${String(actual)}; ${String(value)} ± ${String(relativeTolerance * 100)} % by ${source}`,
     );
   }
+  const evidence = evaluateWithEvidence(subject, inputs);
+  assert(evidence.ok, `${id}: no evidence`);
+  assert.deepEqual(evidence.value.outputs, outcome.value, `${id}: the evidence gives another result`);
+  assert.deepEqual(stepFaults(evidence.value.steps), [], `${id}: the evidence cannot be redone`);
 };
