@@ -1,9 +1,11 @@
 import { describe, expect, it } from 'vitest';
+import { fieldTable } from './field-table.js';
 import { handbookPage, handbookPages } from './handbook.js';
 import { allReferenceCases, referenceCases } from './reference-cases.js';
 import { calculations } from './registry.js';
 import { gasArea } from './relief/gas-area.js';
 import { worstInflow } from './relief/worst-inflow.js';
+import { findSource } from './sources.js';
 import { powerNumber } from './stirring/power-number.js';
 
 const allCases = allReferenceCases();
@@ -66,7 +68,7 @@ describe('a handbook page', () => {
 describe('the handbook', () => {
   it('has one page a calculation, named by its id', () => {
     const pages = handbookPages(calculations, []);
-    expect(pages.size).toBe(calculations.length);
+    expect(pages.size).toBe(calculations.length + 1);
     expect(pages.get('relief.gas-area.md')).toContain('# Relief area for gas or vapour');
   });
 });
@@ -76,6 +78,31 @@ describe.each(calculations.map((subject) => [subject.id, subject] as const))(
   (id, subject) => {
     const page =
       pagesWithCases.get(`${id.replace(/[A-Z]/gu, (letter) => `-${letter.toLowerCase()}`)}.md`) ?? '';
+
+    it('has title, name, range, every field, every source and the caution', () => {
+      expect(page.startsWith(`# ${subject.title}\n\n\`${id}\`\n`)).toBe(true);
+      expect(page).toContain(`Holds for: ${subject.range}`);
+      for (const [part, schema] of [
+        ['Inputs', subject.inputs],
+        ['Outputs', subject.outputs],
+      ] as const) {
+        const section = page.split(`## ${part}\n`)[1]?.split('\n## ')[0] ?? '';
+        for (const { field, symbol = '', unit = '' } of fieldTable(schema)) {
+          expect(section).toContain(`| \`${field}\` | ${symbol.replaceAll('|', String.raw`\|`)} | ${unit} |`);
+        }
+      }
+      for (const { citation, basis } of subject.source) {
+        expect(page).toContain(`- ${citation} — ${findSource(citation)?.citation ?? 'no source'}`);
+        expect(page).toContain(basis);
+      }
+      expect(page).toContain('does not replace, the work of a qualified pressure-equipment engineer');
+    });
+
+    it('is listed', () => {
+      expect(pagesWithCases.get('README.md')).toContain(
+        `| [\`${id}\`](${id.replace(/[A-Z]/gu, (letter) => `-${letter.toLowerCase()}`)}.md) | ${subject.title} |`,
+      );
+    });
 
     it('has its formula in TeX, and every reference case', () => {
       expect(page).toContain(`$$\n${subject.formula}\n$$`);

@@ -63,13 +63,15 @@ const casesSection = (cases: readonly HandbookCase[]): string =>
         ]),
       );
 
+const isRemembered = ({ source }: Calculation): boolean =>
+  source.some(({ basis }) => basis === 'from memory, unverified');
+
 /** The handbook page of one calculation in Markdown, the formula in TeX. `cases` of other calculations are left out. */
 export const handbookPage = (subject: Calculation, cases: readonly HandbookCase[]): string => {
-  const remembered = subject.source.some(({ basis }) => basis === 'from memory, unverified');
   return [
     `# ${subject.title}`,
     `\`${subject.id}\``,
-    ...(remembered
+    ...(isRemembered(subject)
       ? ['> Part of this rests on values from memory, unverified. Check them before a result is relied on.']
       : []),
     '## Method',
@@ -91,14 +93,40 @@ export const handbookPage = (subject: Calculation, cases: readonly HandbookCase[
   ].join('\n\n');
 };
 
-/** Every page by the name of its file, `relief.gas-area.md` for `relief.gasArea`. */
+const fileOf = ({ id }: Calculation): string =>
+  `${id.replace(/[A-Z]/gu, (letter) => `-${letter.toLowerCase()}`)}.md`;
+
+/** The page that leads to all others, by domain. */
+const indexPage = (subjects: readonly Calculation[], cases: readonly HandbookCase[]): string => {
+  const domainOf = ({ id }: Calculation): string => id.split('.')[0] ?? '';
+  const domains = [...new Set(subjects.map(domainOf))].sort();
+  return [
+    '# Handbook of calculations',
+    ...domains.flatMap((domain) => [
+      `## ${domain}`,
+      table(
+        ['Calculation', 'Title', 'Reference cases', 'Rests on memory'],
+        subjects
+          .filter((subject) => domainOf(subject) === domain)
+          .map((subject) => [
+            `[\`${subject.id}\`](${fileOf(subject)})`,
+            subject.title,
+            String(cases.filter(({ calculation }) => calculation === subject.id).length),
+            isRemembered(subject) ? '**yes**' : 'no',
+          ]),
+      ),
+    ]),
+    caution,
+    '',
+  ].join('\n\n');
+};
+
+/** Every page by the name of its file, `relief.gas-area.md` for `relief.gasArea`, and `README.md` that lists them. */
 export const handbookPages = (
   subjects: readonly Calculation[],
   cases: readonly HandbookCase[],
 ): ReadonlyMap<string, string> =>
-  new Map(
-    subjects.map((subject) => [
-      `${subject.id.replace(/[A-Z]/gu, (letter) => `-${letter.toLowerCase()}`)}.md`,
-      handbookPage(subject, cases),
-    ]),
-  );
+  new Map([
+    ['README.md', indexPage(subjects, cases)],
+    ...subjects.map((subject) => [fileOf(subject), handbookPage(subject, cases)] as const),
+  ]);

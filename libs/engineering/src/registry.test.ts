@@ -1,9 +1,13 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { fieldTable } from './field-table.js';
+import { z } from 'zod';
+import { type Calculation, quantity } from './calculation.js';
+import { declarationFaults } from './declaration-faults.js';
 import * as library from './index.js';
 import { referenceCases } from './reference-cases.js';
 import { calculations } from './registry.js';
+import { criticalPressureRatio } from './relief/critical-pressure-ratio.js';
+import { published } from './source-reference.js';
 import { findSource, sources } from './sources.js';
 
 const here = new URL('.', import.meta.url);
@@ -24,54 +28,9 @@ const ownTests = readdirSync(here, { recursive: true, encoding: 'utf8' })
 
 const isNamedInTests = (name: string): boolean => new RegExp(`\\b${name}\\b`, 'u').test(ownTests);
 
-/** UCUM codes of the units in use: products, quotients and powers of these. */
-const unitAtoms = new Set('1 % deg m kg g mg s min h d K mol Pa bar N J W V A L T Ohm [ppm]'.split(' '));
-const isUnit = (unit: string): boolean =>
-  unit
-    .replaceAll(/[()]/gu, '')
-    .split(/[./]/u)
-    .every((atom, index) =>
-      atom === '' ? index === 0 : unitAtoms.has(atom.replace(/(?<=[A-Za-z])-?\d$/u, '')),
-    );
-
-const count = (text: string, part: string): number => text.split(part).length - 1;
-
 describe.each(calculations.map((subject) => [subject.id, subject] as const))('%s', (_id, subject) => {
-  it('has an id of its domain, a title and a range', () => {
-    expect(subject.id).toMatch(/^[a-z][A-Za-z]*\.[a-z][A-Za-z0-9]*$/u);
-    expect(subject.title.trim()).not.toBe('');
-    expect(subject.range.trim()).not.toBe('');
-  });
-
-  it('has a formula whose braces and brackets close', () => {
-    expect(subject.formula.trim()).not.toBe('');
-    expect(count(subject.formula, '{')).toBe(count(subject.formula, '}'));
-    expect(count(subject.formula, String.raw`\left`)).toBe(
-      count(subject.formula, String.raw`\right`) + count(subject.formula, String.raw`\leftarrow`),
-    );
-  });
-
-  it('labels every number with unit, symbol and meaning', () => {
-    for (const line of [...fieldTable(subject.inputs), ...fieldTable(subject.outputs)]) {
-      if (!line.isNumeric) continue;
-      expect(line, `${subject.id} ${line.field}`).toMatchObject({
-        unit: expect.any(String),
-        symbol: expect.any(String),
-        description: expect.any(String),
-      });
-      expect(isUnit(line.unit ?? ''), `${line.field}: ${line.unit ?? ''} is no unit code`).toBe(true);
-    }
-  });
-
-  it('names its outputs', () => {
-    expect(fieldTable(subject.outputs).length).toBeGreaterThan(0);
-  });
-
-  it('cites sources that resolve', () => {
-    expect(subject.source.length).toBeGreaterThan(0);
-    for (const { citation } of subject.source) {
-      expect(findSource(citation), `${citation} has no key in sources.json`).toBeDefined();
-    }
+  it('is declared with id, title, formula, range, units, symbols and sources', () => {
+    expect(declarationFaults(subject)).toEqual([]);
   });
 
   it('is exported by the library', () => {
@@ -85,6 +44,46 @@ describe.each(calculations.map((subject) => [subject.id, subject] as const))('%s
         isNamedInTests(subject.id.replace('.', String.raw`\.`)) ||
         (name !== '' && isNamedInTests(name)),
     ).toBe(true);
+  });
+});
+
+describe('a declaration', () => {
+  const whole = criticalPressureRatio;
+  const length = { unit: 'm', symbol: 'l', description: 'Length' };
+
+  it.each<[string, Partial<Calculation>, string]>([
+    ['a domain', { id: 'criticalPressureRatio' }, 'id is not of the form domain.name'],
+    ['a title', { title: ' ' }, 'no title'],
+    ['a range', { range: '' }, 'no range'],
+    ['a formula', { formula: '' }, 'no formula'],
+    ['a brace', { formula: String.raw`\frac{a}{b` }, 'braces or brackets of the formula do not close'],
+    ['a bracket', { formula: String.raw`\left(a` }, 'braces or brackets of the formula do not close'],
+    ['outputs', { outputs: z.strictObject({}) }, 'no outputs'],
+    ['a source', { source: [] }, 'no source'],
+    ['a source on file', { source: [published('hearsay 1')] }, 'hearsay 1 has no key in sources.json'],
+    [
+      'a unit',
+      { inputs: z.strictObject({ l: z.number().meta({ ...length, unit: undefined }) }) },
+      'l has no unit',
+    ],
+    [
+      'a unit that is a code',
+      { inputs: z.strictObject({ l: quantity({ ...length, unit: 'furlong' }) }) },
+      'l: furlong is no unit code',
+    ],
+    [
+      'a symbol',
+      { outputs: z.strictObject({ l: z.array(z.number()).meta({ ...length, symbol: undefined }) }) },
+      'l has no symbol',
+    ],
+    [
+      'a meaning',
+      { outputs: z.strictObject({ l: z.number().meta({ unit: 'm', symbol: 'l' }) }) },
+      'l has no meaning',
+    ],
+  ])('is refused without %s', (_words, change, fault) => {
+    expect(declarationFaults(whole)).toEqual([]);
+    expect(declarationFaults({ ...whole, ...change })).toEqual([fault]);
   });
 });
 

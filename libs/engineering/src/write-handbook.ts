@@ -1,11 +1,14 @@
 /** Writes every handbook page as Markdown into `dist/handbook`: `npm run -w @flangewise/engineering handbook`. */
-import { mkdirSync, writeFileSync } from 'node:fs';
+import { mkdirSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { handbookPages } from './handbook.js';
 import { allReferenceCases } from './reference-cases.js';
 import { calculations } from './registry.js';
 
 const folder = join(import.meta.dirname, '..', 'dist', 'handbook');
+// A page of a calculation that no longer exists must not stay.
+rmSync(folder, { recursive: true, force: true });
 mkdirSync(folder, { recursive: true });
 const pages = handbookPages(calculations, allReferenceCases());
 for (const [file, page] of pages) writeFileSync(join(folder, file), page);
+process.stdout.write(`${String(pages.size)} pages in ${folder}\n`);
