@@ -1,0 +1,46 @@
+import { pricedDemoCatalogue } from '@flangewise/catalogue/prices';
+
+/** A unit of measure after a number: that is no price. */
+const unit = '[\\s\\u2060]*(?:1/min|mPa|[cm]?m[²³]?|k?W|k?N|L|K|°C|bar|kg|s|min|h)(?!\\w)';
+const number = new RegExp(`(?<![\\w./-])\\d{4,}(?:\\.\\d{2})?(?![\\w.]*\\w)(?!${unit})`, 'g');
+
+/** Numbers that stand alone in a text, however their digits are grouped. */
+const numbersIn = (text: string): ReadonlySet<number> => {
+  const ungrouped = text.replaceAll(/(?<=\d)[\u2009\u202f\u00a0]\u2060?(?=\d{3}(?!\d))/g, '');
+  return new Set((ungrouped.match(number) ?? []).map(Number));
+};
+
+const { priceLists, items } = pricedDemoCatalogue;
+/** What the range tells everybody: a price that is also a length or a pressure gives nothing away. */
+const told = numbersIn(JSON.stringify(items));
+
+/** List prices of items, of four digits or more, that mean nothing else. */
+export const prices: ReadonlySet<number> = new Set(
+  priceLists
+    .flatMap(({ prices: list }) => Object.values(list))
+    .map(Number)
+    .filter((price) => price >= 1000 && !told.has(price)),
+);
+
+/** The list prices that occur in a text. */
+export const pricesIn = (text: string): readonly number[] =>
+  [...numbersIn(text)].filter((number) => prices.has(number));
+
+/** An amount beside its item number, as in a price list; a rate of special vessels. */
+const amounts: readonly RegExp[] = [
+  /"?[A-Z]{2}-\d{4}"?\s*:\s*"?\d+(\.\d+)?"?\s*[,}]/,
+  /(pricePerKg|machiningPerKg)"?:\s*\d/,
+];
+
+/** Fields of data that only the maker sees. */
+const fields = /"(price|unitPrice|priceDifference|listPrice|prices|cost|grossMargin)":(?!null)/;
+
+const found = (text: string, patterns: readonly RegExp[]): readonly string[] =>
+  patterns.flatMap((pattern) => pattern.exec(text)?.[0] ?? []);
+
+/** Price lists and rates in a script. */
+export const priceListsIn = (script: string): readonly string[] =>
+  found(script, [...amounts, ...priceLists.map(({ id }) => new RegExp(id))]);
+
+/** Price lists, rates and commercial fields in data. An offer names the list that it rests on. */
+export const commercialIn = (data: string): readonly string[] => found(data, [...amounts, fields]);
