@@ -10,6 +10,18 @@ export interface Measured {
 const quantile = (sorted: readonly number[], share: number): number =>
   sorted[Math.min(sorted.length - 1, Math.floor(sorted.length * share))] ?? Number.NaN;
 
+/** Median and 95th percentile of times [ms]. */
+export const measured = (what: string, goalMs: number, times: readonly number[]): Measured => {
+  const sorted = times.toSorted((a, b) => a - b);
+  return {
+    what,
+    goalMs,
+    medianMs: quantile(sorted, 0.5),
+    p95Ms: quantile(sorted, 0.95),
+    runs: sorted.length,
+  };
+};
+
 /** Runs a task so many times, after one run that is not counted, and says median and 95th percentile. */
 export const measure = async (
   what: string,
@@ -23,8 +35,7 @@ export const measure = async (
     await task(run);
     times.push(performance.now() - start);
   }
-  times.sort((a, b) => a - b);
-  return { what, goalMs, medianMs: quantile(times, 0.5), p95Ms: quantile(times, 0.95), runs };
+  return measured(what, goalMs, times);
 };
 
 const columns = (cells: readonly string[]): string =>
