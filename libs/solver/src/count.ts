@@ -8,8 +8,8 @@ import type { Ticker } from './meter.js';
 import type { Allowed } from './question.js';
 import { allowChoices, enter } from './question.js';
 
-/** Nodes and tuples up to which a component is compiled to be counted. */
-const MOST_NODES = 20_000;
+/** Work and tuples up to which a component is compiled to be counted. */
+const MOST_WORK = 1_000_000;
 const MOST_TUPLES = 60_000;
 
 /**
@@ -57,7 +57,7 @@ class Counter {
     const { network } = this.core;
     const among = new Set(component);
     this.meter.tick();
-    const task = { network, state, among, mostNodes: MOST_NODES, mostTuples: MOST_TUPLES };
+    const task = { network, state, among, mostWork: MOST_WORK, mostTuples: MOST_TUPLES };
     const known = compileDiagram(task, this.meter);
     network.state = state;
     const counted = known && countByDiagram({ network, known, multiplicity: this.multiplicity }, this.meter);

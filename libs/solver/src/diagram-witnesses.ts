@@ -1,5 +1,4 @@
 import type { SolverDiagram } from './compile-diagram.js';
-import { DiagramSweep } from './diagram-sweep.js';
 import type { Network } from './network.js';
 import { firstGroup, hasGroup } from './search.js';
 import type { Witnesses } from './witnesses.js';
@@ -29,28 +28,29 @@ function strainOf({ network, known }: Task, importance: ReadonlyMap<number, numb
 }
 
 /** Takes out of the network's state what is in no combination of the diagram. @returns false where nothing is left */
-function dropUncovered(
-  { network, known }: Task,
-  sweep: DiagramSweep,
-  weights: readonly Float64Array[],
-): boolean {
-  const { layout } = network;
+function dropUncovered({ network, known }: Task): boolean {
+  const { domain, variables } = network.layout;
+  const { reach, covers } = known;
   for (;;) {
     const { state } = network;
-    if (sweep.up(state, weights) === Infinity) return false;
-    sweep.down(state, weights);
+    if (!reach.run(state)) return false;
     let changed = false;
-    for (let x = 0; x < layout.variables; x++) {
-      if (known.covers[x] === 0) continue;
-      const through = sweep.through[x] as Float64Array;
-      for (let g = 0; g < through.length; g++) {
-        if (through[g] !== Infinity || !hasGroup(network, x, g)) continue;
-        network.drop(x, g);
-        changed = true;
+    for (let x = 0; x < variables; x++) {
+      if (covers[x] === 0) continue;
+      let isNarrower = false;
+      for (let w = domain[x] as number; w < (domain[x + 1] as number); w++) {
+        if (state[w] === reach.reached[w]) continue;
+        state[w] = reach.reached[w] as number;
+        isNarrower = true;
       }
+      if (!isNarrower) continue;
+      network.touch(x);
+      changed = true;
     }
     if (!changed) return true;
     if (!network.run()) return false;
+    // What the diagram holds it holds exactly: only a constraint left out can take more.
+    if (known.leftOut.indexes.length === 0) return true;
   }
 }
 
@@ -62,18 +62,22 @@ function dropUncovered(
 export function showByDiagram(task: Task): { solution: Int32Array | null } | null {
   const { network, known, witnesses } = task;
   const { layout } = network;
-  const sweep = new DiagramSweep(known.diagram, layout);
+  const { sweep } = known;
   const importance = new Map<number, number>();
   let solution: Int32Array | null = null;
+  if (!dropUncovered(task)) return null;
+  const { state } = network;
+  if (known.leftOut.areSettled()) {
+    witnesses.shown.set(state.subarray(0, witnesses.shown.length));
+    const groups = fixedGroups(network);
+    sweep.up(state, strainOf(task, importance));
+    sweep.traceLeast(groups);
+    return { solution: groups };
+  }
   for (let round = 0; round < ROUNDS; round++) {
-    if (!dropUncovered(task, sweep, strainOf(task, importance))) return null;
-    const { state } = network;
-    if (known.leftOut.areSettled()) {
-      witnesses.shown.set(state.subarray(0, witnesses.shown.length));
-      const groups = fixedGroups(network);
-      sweep.traceLeast(groups);
-      return { solution: groups };
-    }
+    const strain = strainOf(task, importance);
+    sweep.up(state, strain);
+    sweep.down(state, strain);
     const failures = new Map<number, number>();
     const groups = fixedGroups(network);
     for (let x = 0; x < layout.variables; x++) {

@@ -61,7 +61,7 @@ describe.each([
       fc.property(cases, tuples, ({ problem }, mostTuples) => {
         const core = coreOf(problem);
         const known = compileDiagram(
-          { network: core.network, state: core.root, mostNodes: 10_000, mostTuples },
+          { network: core.network, state: core.root, mostWork: 1_000_000, mostTuples },
           free,
         )!;
         const found = new DiagramSearch(taskOf(core), known, free).run();
@@ -94,7 +94,7 @@ describe.each([
       fc.property(cases, tuples, ({ problem }, mostTuples) => {
         const core = coreOf(problem);
         const { network } = core;
-        const known = compileDiagram({ network, state: core.root, mostNodes: 10_000, mostTuples }, free)!;
+        const known = compileDiagram({ network, state: core.root, mostWork: 1_000_000, mostTuples }, free)!;
         network.state = core.root;
         const multiplicity = core.layout.members.map((groups) => groups.map((g) => g.length));
         const found = countByDiagram({ network, known, multiplicity }, free);
@@ -117,7 +117,7 @@ describe.each([
       fc.property(cases, tuples, ({ problem }, mostTuples) => {
         const core = coreOf(problem);
         const { network } = core;
-        const known = compileDiagram({ network, state: core.root, mostNodes: 10_000, mostTuples }, free)!;
+        const known = compileDiagram({ network, state: core.root, mostWork: 1_000_000, mostTuples }, free)!;
         const valid = validGroups(core);
         const witnesses = new Witnesses(network);
         network.state = Uint32Array.from(core.root);

@@ -6,73 +6,162 @@ export interface EliminationTree {
   readonly roots: readonly number[];
   /** Distance from the root. */
   readonly depth: Int32Array;
-  /** Children before parents. */
-  readonly order: readonly number[];
 }
 
-/** How bad it is to eliminate a variable now: what it would tie together, and how many edges that adds. */
-function burden(x: number, neighbours: readonly ReadonlySet<number>[], weight: Float64Array): number {
-  const around = [...(neighbours[x] as ReadonlySet<number>)];
-  let load = weight[x] as number;
-  let missing = 0;
-  for (const [i, a] of around.entries()) {
-    load += weight[a] as number;
-    for (const b of around.slice(i + 1)) if (!(neighbours[a] as ReadonlySet<number>).has(b)) missing++;
-  }
-  return load + 0.3 * missing;
+/** A relation that has to lie along one branch, with the logarithm of the number of classes it sees of each variable. */
+export interface Scope {
+  readonly variables: readonly number[];
+  readonly bits: readonly number[];
+}
+
+/** A subtree of variables already placed. */
+interface Block {
+  readonly root: number;
+  /** Relations that begin outside and end inside; how many variables and bits of each are inside. */
+  readonly open: ReadonlyMap<number, { readonly count: number; readonly bits: number }>;
+}
+
+interface Placement {
+  readonly tree: EliminationTree;
+  /** Logarithm of the number of nodes that a diagram over the tree may have. */
+  readonly size: number;
+}
+
+/** Trees tried, each with other random numbers: fewer where there is more to place. */
+const MOST_TRIES = 100;
+const LEAST_TRIES = 10;
+const TRIED_PLACES = 250_000;
+/** Size (a logarithm) that needs no better tree. */
+const SMALL = 8;
+
+/** Random numbers in [0, 1), the same every time. */
+function randomFrom(seed: number): () => number {
+  let state = seed;
+  return () => {
+    state = (Math.imul(state, 1_664_525) + 1_013_904_223) >>> 0;
+    return state / 4_294_967_296;
+  };
 }
 
 /**
- * Eliminates, again and again, the variable with the least burden; its parent is the neighbour eliminated next.
+ * Places variables from the leaves up: again and again the variable whose subtree the fewest cases of the others can tell apart.
+ * A relation tells at most as many cases apart as it has combinations inside, or outside.
+ */
+class Placing {
+  private readonly total: Float64Array;
+  private readonly scopesOf: number[][];
+  private readonly blocksAt: Set<Block>[];
+  private readonly children: number[][];
+  private readonly parent: Int32Array;
+
+  constructor(
+    private readonly task: {
+      readonly variables: readonly number[];
+      readonly scopes: readonly Scope[];
+      readonly weight: Float64Array;
+    },
+    private readonly noise: () => number,
+  ) {
+    const { scopes, weight } = task;
+    this.total = Float64Array.from(scopes, ({ bits }) => bits.reduce((a, b) => a + b, 0));
+    this.scopesOf = Array.from(weight, () => []);
+    for (const [s, { variables }] of scopes.entries()) for (const x of variables) this.scopesOf[x]?.push(s);
+    this.blocksAt = Array.from(weight, () => new Set());
+    this.children = Array.from(weight, () => []);
+    this.parent = new Int32Array(weight.length).fill(-1);
+  }
+
+  /** @returns null where the diagram would be larger than `most` */
+  place(most: number): Placement | null {
+    const left = new Set(this.task.variables);
+    const burdens = new Map([...left].map((x) => [x, this.burden(x)]));
+    const sizes: number[] = [];
+    const roots: number[] = [];
+    const order: number[] = [];
+    while (left.size > 0) {
+      let next = -1;
+      let least = Infinity;
+      for (const x of left) {
+        const burden = (burdens.get(x) as number) * (1 + this.noise());
+        if (burden < least || next < 0) [next, least] = [x, burden];
+      }
+      const size = burdens.get(next) as number;
+      if (size > most) return null;
+      sizes.push(size);
+      left.delete(next);
+      order.push(next);
+      const block = this.join(next);
+      if (block.open.size === 0) roots.push(next);
+      const changed = new Set(
+        [...block.open.keys()].flatMap((s) => [...(this.task.scopes[s] as Scope).variables]),
+      );
+      for (const x of changed) if (left.has(x)) burdens.set(x, this.burden(x));
+    }
+    const depth = new Int32Array(this.parent.length);
+    for (const x of order.reverse()) {
+      const parent = this.parent[x] as number;
+      depth[x] = parent < 0 ? 0 : (depth[parent] as number) + 1;
+    }
+    const largest = Math.max(0, ...sizes);
+    const size = largest + Math.log2(sizes.reduce((sum, s) => sum + 2 ** (s - largest), 0) + 1e-9);
+    return { tree: { parent: this.parent, children: this.children, roots, depth }, size };
+  }
+
+  /** Relations that a variable's subtree would leave open, were it placed now. */
+  private openWith(x: number): Map<number, { count: number; bits: number }> {
+    const open = new Map<number, { count: number; bits: number }>();
+    const add = (s: number, count: number, bits: number): void => {
+      const known = open.get(s);
+      open.set(s, { count: (known?.count ?? 0) + count, bits: (known?.bits ?? 0) + bits });
+    };
+    for (const block of this.blocksAt[x] as Set<Block>)
+      for (const [s, { count, bits }] of block.open) add(s, count, bits);
+    for (const s of this.scopesOf[x] as number[]) {
+      const { variables, bits } = this.task.scopes[s] as Scope;
+      add(s, 1, bits[variables.indexOf(x)] as number);
+    }
+    for (const [s, { count }] of open) if (count === this.task.scopes[s]?.variables.length) open.delete(s);
+    return open;
+  }
+
+  private burden(x: number): number {
+    let load = this.task.weight[x] as number;
+    for (const [s, { bits }] of this.openWith(x)) load += Math.min(bits, (this.total[s] as number) - bits);
+    return load;
+  }
+
+  private join(x: number): Block {
+    const block: Block = { root: x, open: this.openWith(x) };
+    for (const below of this.blocksAt[x] as Set<Block>) {
+      this.parent[below.root] = x;
+      this.children[x]?.push(below.root);
+      for (const s of below.open.keys())
+        for (const y of (this.task.scopes[s] as Scope).variables)
+          if (y !== x) this.blocksAt[y]?.delete(below);
+    }
+    for (const s of block.open.keys())
+      for (const y of (this.task.scopes[s] as Scope).variables) if (y !== x) this.blocksAt[y]?.add(block);
+    return block;
+  }
+}
+
+/**
+ * The best of some trees by the size of a diagram over it, the same every time.
  * @param weight of each variable: the logarithm of its domain
  */
 export function eliminationTree(
   variables: readonly number[],
-  scopes: readonly (readonly number[])[],
+  scopes: readonly Scope[],
   weight: Float64Array,
 ): EliminationTree {
-  const total = weight.length;
-  const neighbours: Set<number>[] = Array.from({ length: total }, () => new Set());
-  for (const scope of scopes)
-    for (const a of scope) for (const b of scope) if (a !== b) neighbours[a]?.add(b);
-  const left = new Set(variables);
-  const above: number[][] = Array.from({ length: total }, () => []);
-  const order: number[] = [];
-  const burdens = new Map(variables.map((x) => [x, burden(x, neighbours, weight)]));
-  while (left.size > 0) {
-    let next = -1;
-    for (const x of left)
-      if (next < 0 || (burdens.get(x) as number) < (burdens.get(next) as number)) next = x;
-    const around = [...(neighbours[next] as Set<number>)];
-    above[next] = around;
-    for (const a of around) {
-      neighbours[a]?.delete(next);
-      for (const b of around) if (a !== b) neighbours[a]?.add(b);
-    }
-    left.delete(next);
-    order.push(next);
-    const touched = new Set(around.flatMap((a) => [a, ...(neighbours[a] as Set<number>)]));
-    for (const x of touched) burdens.set(x, burden(x, neighbours, weight));
+  const places = Math.max(1, variables.length * scopes.length);
+  const tries = Math.max(LEAST_TRIES, Math.min(MOST_TRIES, Math.floor(TRIED_PLACES / places)));
+  let best: Placement | null = null;
+  for (let t = 0; t < tries && (best?.size ?? Infinity) > SMALL; t++) {
+    const random = randomFrom(t);
+    const placing = new Placing({ variables, scopes, weight }, () => 0.1 * (t % 10) * random());
+    const placement = placing.place(best?.size ?? Infinity);
+    if (placement && placement.size < (best?.size ?? Infinity)) best = placement;
   }
-  const place = new Int32Array(total);
-  for (const [i, x] of order.entries()) place[x] = i;
-  const parent = new Int32Array(total).fill(-1);
-  const children: number[][] = Array.from({ length: total }, () => []);
-  const roots: number[] = [];
-  for (const x of order) {
-    const ups = above[x] as number[];
-    if (ups.length === 0) {
-      roots.push(x);
-      continue;
-    }
-    const up = ups.reduce((a, b) => ((place[a] as number) < (place[b] as number) ? a : b));
-    parent[x] = up;
-    children[up]?.push(x);
-  }
-  const depth = new Int32Array(total);
-  for (const x of [...order].reverse()) {
-    const up = parent[x] as number;
-    depth[x] = up < 0 ? 0 : (depth[up] as number) + 1;
-  }
-  return { parent, children, roots, depth, order };
+  return (best as Placement).tree;
 }

@@ -41,7 +41,7 @@ export function narrowState(
   const search = new Search(network, meter);
   const known = pool.within(network, state);
   let found = known[0];
-  const diagram = variables ? null : task.diagrams?.atHand(meter);
+  const diagram = variables ? null : task.diagrams?.whole(meter);
   if (diagram) {
     network.state = state;
     const shown = showByDiagram({ network, known: diagram, witnesses });

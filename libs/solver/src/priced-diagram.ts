@@ -1,5 +1,5 @@
 import type { SolverDiagram } from './compile-diagram.js';
-import { DiagramSweep } from './diagram-sweep.js';
+import type { DiagramSweep } from './diagram-sweep.js';
 import type { GroupInequality } from './left-out.js';
 import type { Network } from './network.js';
 import { firstGroup } from './search.js';
@@ -24,7 +24,7 @@ export class PricedDiagram {
     private readonly known: SolverDiagram,
     private readonly cost: readonly Float64Array[],
   ) {
-    this.sweep = new DiagramSweep(known.diagram, network.layout);
+    this.sweep = known.sweep;
     this.inequalities = known.leftOut.inequalities;
     this.prices = new Float64Array(this.inequalities.length);
     this.excess = new Float64Array(this.inequalities.length);

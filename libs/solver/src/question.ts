@@ -93,9 +93,13 @@ export function flagsOf(core: Core, words: Uint32Array, allowed: Allowed): Uint8
   return layout.groupOf.map((groupOf, x) => {
     const start = layout.domain[x] as number;
     const flags = allowed[x];
-    return Uint8Array.from(groupOf, (g, v) =>
-      (((words[start + (g >>> 5)] as number) >>> (g & 31)) & 1) === 1 && (!flags || flags[v] === 1) ? 1 : 0,
-    );
+    const found = new Uint8Array(groupOf.length);
+    for (let v = 0; v < groupOf.length; v++) {
+      const g = groupOf[v] as number;
+      if (flags && flags[v] === 0) continue;
+      found[v] = ((words[start + (g >>> 5)] as number) >>> (g & 31)) & 1;
+    }
+    return found;
   });
 }
 

@@ -2,6 +2,7 @@ import { lowestBit } from './bits.js';
 import type { Constraint } from './constraint.js';
 import type { DecisionDiagram } from './decision-diagram.js';
 import { buildDecisionDiagram } from './decision-diagram.js';
+import type { Scope } from './elimination-tree.js';
 import { forEachGroup } from './layout.js';
 import type { Network } from './network.js';
 
@@ -30,7 +31,7 @@ export interface OpenRelations {
   readonly variables: readonly number[];
   /** Present groups of each open variable. */
   readonly groups: readonly (readonly number[])[];
-  readonly scopes: readonly (readonly number[])[];
+  readonly scopes: readonly Scope[];
   /** Numbers of constraints that have too many combinations, or see a variable twice. */
   readonly leftOut: readonly number[];
   /** Works the relations out, ordered by the depth of their variables. */
@@ -105,7 +106,10 @@ export function openRelations(
   return {
     variables: [...layout.size.keys()].filter((x) => (groups[x]?.length ?? 0) > 1),
     groups,
-    scopes: drafts.map((d) => d.places.map((p) => p.variable)),
+    scopes: drafts.map(({ places }) => ({
+      variables: places.map((p) => p.variable),
+      bits: places.map((p) => Math.log2(p.present.length)),
+    })),
     leftOut,
     tabulate: (depth) =>
       drafts.map((d) => {
