@@ -56,7 +56,7 @@ describe('section', () => {
   it('marks parts by state and names them for people who do not see them', () => {
     const svg = sceneToSvg(sceneOf('segment'), { width: 900, height: 700, href: (path) => `#${path}` });
     expect(svg).toContain('class="part is-fail" data-slot="sets[0].coil"');
-    expect(svg).toMatch(/aria-label="\d+ Cooling: Coil, 4 turns, not met"/);
+    expect(svg).toMatch(/aria-label="\d+ Cooling: Coil, 4 turns, 118\s*% of duty, not met"/u);
   });
 
   it('lets no markup of a name through', () => {

@@ -102,21 +102,46 @@ const end = ({ slot, line }: Callout): string => {
     : markSvg(slot.status, at, 0.86);
 };
 
+/** What a label has room for. */
+const wordsOf = ({ slot, line }: Callout): { readonly name: string; readonly verdict: string } => {
+  const width = Math.abs(line[1][0] - line[0][0]);
+  return {
+    name: shortened(slot.name, { width, font: 13 }),
+    verdict:
+      slot.status === null || slot.text === null
+        ? ''
+        : shortened(slot.text, { width: width - 19, font: 11.5 }),
+  };
+};
+
+/** What is read aloud: the words that are seen, then the state and the full name where these are not among them. */
+const spokenLabel = (callout: Callout): string => {
+  const { slot, number } = callout;
+  const { name, verdict } = wordsOf(callout);
+  const told = [name, verdict, slot.status === verdict ? '' : (slot.status ?? '')].filter(
+    (one) => one !== '',
+  );
+  const full = name === slot.name ? '' : `: ${slot.name}`;
+  return `${String(number)} ${slot.title}: ${told.join(', ')}${full}`;
+};
+
+const balloonLabel = ({ slot, number }: Callout): string =>
+  `${String(number)} ${slot.title}: ${slot.name}${slot.status === null ? '' : `, ${slot.status}`}`;
+
 const labelBody = (callout: Callout): string => {
   const { slot, number, line } = callout;
   const [[outer, y], [inner]] = line;
   const x = Math.min(outer, inner);
-  const width = Math.abs(inner - outer);
-  const name = shortened(slot.name, { width, font: 13 });
+  const words = wordsOf(callout);
   const verdict =
-    slot.status === null || slot.text === null
+    slot.status === null || words.verdict === ''
       ? ''
-      : `${markSvg(slot.status, [x + 7, y + 13], 0.82)}<text class="c3${tone(slot.status)}" x="${figure(x + 19)}" y="${figure(y + 17)}">${escaped(shortened(slot.text, { width: width - 19, font: 11.5 }))}</text>`;
+      : `${markSvg(slot.status, [x + 7, y + 13], 0.82)}<text class="c3${tone(slot.status)}" x="${figure(x + 19)}" y="${figure(y + 17)}">${escaped(words.verdict)}</text>`;
   return [
     `<path class="lead${tone(slot.status)}" d="${points(line)}"/>`,
     end(callout),
     `<text class="c1" x="${figure(x)}" y="${figure(y - 22)}">${String(number)}\u2002${escaped(slot.title)}</text>`,
-    `<text class="c2" x="${figure(x)}" y="${figure(y - 6)}">${escaped(name)}</text>`,
+    `<text class="c2" x="${figure(x)}" y="${figure(y - 6)}">${escaped(words.name)}</text>`,
     verdict,
   ].join('');
 };
@@ -137,14 +162,13 @@ const balloonBody = (callout: Callout): string => {
 export const calloutsSvg = (sheet: Sheet, { href, selected }: LinkOptions): string =>
   sheet.callouts
     .map((callout) => {
-      const { slot, number } = callout;
-      const state = slot.status === null ? '' : `, ${slot.status}`;
-      const label = escaped(`${String(number)} ${slot.title}: ${slot.name}${state}`);
-      const body = sheet.frame.callouts === 'columns' ? labelBody(callout) : balloonBody(callout);
+      const { slot } = callout;
+      const inColumns = sheet.frame.callouts === 'columns';
+      const label = escaped(inColumns ? spokenLabel(callout) : balloonLabel(callout));
+      const body = inColumns ? labelBody(callout) : balloonBody(callout);
       const attributes = `class="call${selected === slot.path ? ' is-selected' : ''}" data-slot="${slot.path}" aria-label="${label}"`;
       return href === undefined
         ? `<g ${attributes}>${body}</g>`
-        : // The name of the link says in full what the label shortens.
-          `<a ${attributes} href="${escaped(href(slot.path))}"><g aria-hidden="true">${body}</g></a>`;
+        : `<a ${attributes} href="${escaped(href(slot.path))}">${body}</a>`;
     })
     .join('');
