@@ -198,6 +198,12 @@ const questions: readonly Question[] = [
 /** Regulation (EU) 2021/821, annex I, 2B350.a: vessels above 100 L. */
 const exportVolumeM3 = 0.1;
 
+/** `site.ceilingHeight` is the ceiling height; what is not a field stands in words already. */
+const inWords = (missing: string): string =>
+  /^[a-zA-Z]+(?:\[\d+\])?(?:\.[a-zA-Z]+)+$/u.test(missing)
+    ? missing.slice(missing.lastIndexOf('.') + 1).replace(/[A-Z]/gu, (letter) => ` ${letter.toLowerCase()}`)
+    : missing;
+
 /** What nobody has said yet and what hangs on it, each question once. */
 export const openPointsOf = (
   system: System,
@@ -217,19 +223,19 @@ export const openPointsOf = (
     }),
   );
   const fields = new Set(asked.map((point) => point.field));
-  const others = new Map<string, Set<string>>();
+  const others = new Map<string, Map<string, string>>();
   for (const result of results) {
     if (result.status !== 'not decidable') continue;
     for (const field of result.missing) {
       if (fields.has(field)) continue;
-      others.set(field, (others.get(field) ?? new Set()).add(result.rule));
+      others.set(field, (others.get(field) ?? new Map<string, string>()).set(result.rule, result.title));
     }
   }
   const rest = [...others].map(([field, rules]): OpenPoint => ({
     field,
-    question: `To be found out: ${field}`,
-    why: `Not decidable without it: ${[...rules].join(', ')}.`,
-    rules: [...rules],
+    question: `To be found out: ${inWords(field)}`,
+    why: `Not decidable without it: ${[...rules.values()].map((title) => `“${title}”`).join(', ')}.`,
+    rules: [...rules.keys()],
   }));
   return [...asked, ...rest];
 };
