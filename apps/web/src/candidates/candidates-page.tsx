@@ -29,7 +29,7 @@ export function CandidatesPage({ inquiryId }: { readonly inquiryId: string }) {
   const [set, setSet] = useState(0);
   const queries = useQueryClient();
   const { inquiry, job, links, query } = useInquiry(inquiryId);
-  const engine = useEngine();
+  const engine = useEngine(inquiry?.document);
   const key = ['solve', inquiryId, inquiry?.document] as const;
   const solved = useQuery({
     queryKey: key,

@@ -17,7 +17,7 @@ export function StillOpen({ points }: { readonly points: Answer['openPoints'] })
         body: (
           <>
             <StatusMark status="not decidable" /> {question}
-            <span className="say-sm block text-ink2">{why}</span>
+            <span className="say-sm block text-ink2 first-letter:uppercase">{why}</span>
           </>
         ),
       }))}
@@ -28,7 +28,10 @@ export function StillOpen({ points }: { readonly points: Answer['openPoints'] })
 /** What follows from the inquiry alone, which materials stand the media, and what to beware of. */
 export function WhatFollows({ answer }: { readonly answer: Answer }) {
   const said = (texts: readonly string[]) =>
-    texts.map((text) => ({ key: text, body: <span className="say-sm first-letter:uppercase">{text}</span> }));
+    texts.map((text) => ({
+      key: text,
+      body: <span className="say-sm block first-letter:uppercase">{text}</span>,
+    }));
   return (
     <>
       <FoldedList title="What follows from the inquiry" atFirst={4} items={said(answer.findings)} />
@@ -43,7 +46,7 @@ export function WhatFollows({ answer }: { readonly answer: Answer }) {
               <>
                 <StatusMark status={status} /> <b className="font-semibold">{material}</b>{' '}
                 <span className="lab">{status}</span>
-                <span className="say-sm block">{text}</span>
+                <span className="say-sm block first-letter:uppercase">{text}</span>
               </>
             ),
           }))}

@@ -10,6 +10,9 @@ const titles: Readonly<Record<string, string>> = {
   'section.svg': 'Section, SVG',
 };
 
+const order = Object.keys(titles);
+const placeOf = (name: string): number => (order.includes(name) ? order.indexOf(name) : order.length);
+
 const sizeText = (bytes: number): string =>
   bytes < 1000 ? `${String(bytes)} B` : `${String(Math.round(bytes / 1000))} kB`;
 
@@ -23,18 +26,20 @@ export function Documents({
 }) {
   return (
     <ul>
-      {documents.map(({ name, bytes }) => (
-        <li key={name} className="row flex items-center justify-between gap-4 py-1.5">
-          <a
-            href={`/api/offers/${offerId}/documents/${name}`}
-            download={name}
-            className="py-1 text-given underline"
-          >
-            {titles[name] ?? name}
-          </a>
-          <span className="lab">{sizeText(bytes)}</span>
-        </li>
-      ))}
+      {documents
+        .toSorted((a, b) => placeOf(a.name) - placeOf(b.name))
+        .map(({ name, bytes }) => (
+          <li key={name} className="row flex items-center justify-between gap-4 py-1.5">
+            <a
+              href={`/api/offers/${offerId}/documents/${name}`}
+              download={name}
+              className="py-1 text-given underline"
+            >
+              {titles[name] ?? name}
+            </a>
+            <span className="lab">{sizeText(bytes)}</span>
+          </li>
+        ))}
     </ul>
   );
 }

@@ -7,10 +7,10 @@ import { api, type Inputs } from '../api/client';
 import { useInquiry } from '../api/use-inquiry';
 import { useMe } from '../api/use-me';
 import { Empty, Fault } from '../look/notice';
-import { StatusMark } from '../look/status-mark';
 import { Working } from '../look/working';
 import { Loading } from '../shell/loading';
 import { Page } from '../shell/page';
+import { BlockingList } from './blocking-list';
 import { OfferTermsForm } from './offer-terms-form';
 import { termsOf } from './terms-of';
 
@@ -59,19 +59,7 @@ export function NewOffer({ systemId }: { readonly systemId: string }) {
         </section>
         <aside className="sec">
           <h2 className="font-semibold">What stands against sending it</h2>
-          {assessment.blocking.length === 0 ? (
-            <p className="mt-1">
-              <StatusMark status="met" /> Nothing.
-            </p>
-          ) : (
-            <ul>
-              {assessment.blocking.map((text) => (
-                <li key={text} className="row py-1.5">
-                  <StatusMark status="not decidable" /> {text}
-                </li>
-              ))}
-            </ul>
-          )}
+          <BlockingList sentences={assessment.blocking} />
         </aside>
       </main>
     </Page>

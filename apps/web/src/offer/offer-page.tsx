@@ -150,7 +150,7 @@ export function OfferPage({ id }: { readonly id: string }) {
               <ul>
                 {offer.openPoints.map(({ question, why }) => (
                   <li key={question} className="row py-1.5">
-                    {question} <span className="say-sm block text-ink2">{why}</span>
+                    {question} <span className="say-sm block text-ink2 first-letter:uppercase">{why}</span>
                   </li>
                 ))}
               </ul>
@@ -160,7 +160,7 @@ export function OfferPage({ id }: { readonly id: string }) {
             <h2 className="font-semibold">Cautions</h2>
             <ul>
               {offer.cautions.map((text) => (
-                <li key={text} className="row say-sm py-1.5">
+                <li key={text} className="row say-sm py-1.5 first-letter:uppercase">
                   {text}
                 </li>
               ))}

@@ -7,6 +7,7 @@ import type { Me } from '../api/use-me';
 import { isoDayText } from '../figures/moment';
 import { Fault } from '../look/notice';
 import { StatusMark } from '../look/status-mark';
+import { BlockingList } from './blocking-list';
 import { ReleaseForm } from './release-form';
 
 type OfferRecord = Outputs['offers']['get'];
@@ -28,19 +29,7 @@ export function StandingAgainst({
   return (
     <section className="sec">
       <h2 className="font-semibold">What stands against sending it</h2>
-      {record.blocking.length === 0 ? (
-        <p className="mt-1">
-          <StatusMark status="met" /> Nothing.
-        </p>
-      ) : (
-        <ul>
-          {record.blocking.map((text) => (
-            <li key={text} className="row py-1.5">
-              <StatusMark status="not decidable" /> {text}
-            </li>
-          ))}
-        </ul>
-      )}
+      <BlockingList sentences={record.blocking} />
       {record.releases.map(({ what, note, by, at }) => (
         <p key={what} className="row py-1.5">
           <StatusMark status="met" /> {what === 'discount' ? 'Discount' : 'Special'} released by {by},{' '}

@@ -21,7 +21,7 @@ export function Cautions({ texts }: { readonly texts: readonly string[] }) {
       </div>
       <ul>
         {shown.map((text) => (
-          <li key={text} className="row say-sm py-1.5">
+          <li key={text} className="row say-sm py-1.5 first-letter:uppercase">
             {text}
           </li>
         ))}

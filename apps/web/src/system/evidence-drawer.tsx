@@ -46,7 +46,7 @@ export function EvidenceDrawer({ group, document, client, onClose }: EvidenceDra
       )}
       <div className="mt-4 grid gap-1.5">
         {texts.map((text) => (
-          <p key={text} className="say">
+          <p key={text} className="say first-letter:uppercase">
             {text}
           </p>
         ))}

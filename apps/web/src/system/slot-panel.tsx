@@ -27,7 +27,7 @@ function Reason({ row, bench }: SlotPanelProps) {
   const calm = worst.status === 'met';
   return (
     <>
-      <p className="say">{worst.text}</p>
+      <p className="say first-letter:uppercase">{worst.text}</p>
       {worst.utilisation !== undefined && figures !== undefined && (
         <div className="mt-2">
           <CheckBar status={worst.status} utilisation={worst.utilisation} width={420} height={20} />

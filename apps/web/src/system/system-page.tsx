@@ -19,7 +19,7 @@ export function SystemPage({ id }: { readonly id: string }) {
     gcTime: 0,
   });
   const inquiry = useInquiry(system.data?.inquiryId, id);
-  const engine = useEngine();
+  const engine = useEngine(inquiry.inquiry?.document);
   const failed = [system, inquiry.query, engine].find(({ isError }) => isError);
   if (
     system.data === undefined ||
