@@ -1,5 +1,8 @@
-import type { NarrowAnswer, SystemInput } from '@flangewise/model';
-import { beforeAll, describe, expect, it } from 'vitest';
+import { mkdtemp, readFile, rm } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import type { NarrowAnswer, OfferAnswer, SolveAnswer, SystemInput } from '@flangewise/model';
+import { beforeAll, describe, expect, it, onTestFinished } from 'vitest';
 import { run, runJson } from '../../apps/cli/src/testing/run.js';
 import { ask, type Asked, asksFor, materialOf, resultsOf, says } from './ask.js';
 import { inquiryNames, pathOf } from './examples.js';
@@ -60,6 +63,20 @@ describe('answers in words', () => {
     const { out } = await run([command, path]);
     expect(Math.max(...out.split('\n').map((line) => [...line].length))).toBeLessThanOrEqual(100);
     expect(out).not.toMatch(/undefined|NaN|\[object|\bnull\b|\u2060/);
+  });
+});
+
+describe('a special vessel', () => {
+  it('is priced by the rates of the list: in the ranking, and the same on the offer', async () => {
+    const { answer } = await runJson(['solve', pathOf('inquiries', '06-high-pressure.json')]);
+    const [candidate] = (answer as SolveAnswer).candidates;
+    const folder = await mkdtemp(join(tmpdir(), 'flangewise-special-'));
+    onTestFinished(() => rm(folder, { recursive: true }));
+    const offered = await runJson(['offer', '-', '--out', join(folder, 'offer')], candidate?.system);
+    expect((offered.answer as OfferAnswer).total).toBe(candidate?.price);
+    const bill = await readFile(join(folder, 'offer', 'bill-of-materials.csv'), 'utf8');
+    const special = bill.split('\n').find((line) => line.includes('Special vessel 2 L'));
+    expect(special).toMatch(/\b[1-9]\d{3,}\.00\b/);
   });
 });
 

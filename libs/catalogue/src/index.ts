@@ -12,5 +12,4 @@ export * from './range.js';
 export * from './range-schema.js';
 export * from './read-catalogue.js';
 export * from './vessel-design.js';
-export type * from './special-rate.js';
 export * from './special-vessels.js';

@@ -8,5 +8,3 @@ export const priceLists: readonly PriceList[] = [eur as PriceList, gbp as PriceL
 
 /** The demo range with its price lists. */
 export const pricedDemoCatalogue: Catalogue = { ...demoCatalogue, priceLists: [...priceLists] };
-
-export { specialRates } from './special-rates.js';

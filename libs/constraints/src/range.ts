@@ -1,5 +1,4 @@
-import type { SpecialRates } from '@flangewise/catalogue';
-import type { Catalogue, Item } from '@flangewise/model';
+import type { Catalogue, Item, SpecialRates } from '@flangewise/model';
 
 /** The range in use: its items, and list prices where the person may see them. */
 export interface Range {

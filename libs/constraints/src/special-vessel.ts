@@ -4,12 +4,13 @@ import {
   materialDensity,
   specialVessel as specialVesselCalculation,
 } from '@flangewise/engineering';
-import { specialLeadTimeDays, specialMaterials, type SpecialRates } from '@flangewise/catalogue';
+import { specialLeadTimeDays, specialMaterials } from '@flangewise/catalogue';
 import {
   type CalculationError,
   fail,
   type ItemOf,
   type Outcome,
+  type SpecialRates,
   type SpecialVessel,
   succeed,
   type System,

@@ -1,5 +1,6 @@
 export * from './answers.js';
 export * from './assessment.js';
+export * from './currency.js';
 export * from './evidence.js';
 export * from './inquiry.js';
 export * from './item.js';

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { currencySchema } from './currency.js';
 import { measure, pressure, temperature, viscosity, volume } from './measure.js';
 
 const span = <T extends z.ZodType>(field: T, description: string) =>
@@ -138,7 +139,7 @@ const requirementsSchema = z.strictObject({
 });
 
 const commercialSchema = z.strictObject({
-  currency: z.enum(['EUR', 'GBP', 'USD', 'CHF']).optional(),
+  currency: currencySchema.optional(),
   budget: z
     .string()
     .regex(/^\d+(\.\d{1,2})?$/)

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { currencySchema } from './currency.js';
 import { type SlotName } from './slot.js';
 
 const quantity = (unit: string, description: string, schema: z.ZodNumber = z.number().min(0)) =>
@@ -319,14 +320,33 @@ export type CoverPort = z.output<typeof coverPort>;
 export type ProtectionMarking = z.output<typeof protectionMarking>;
 export type Impeller = z.output<typeof impeller>;
 
-/** One price of an item, in the currency of its list. */
+/** What special vessels cost: the blank, the work on it, and design, drawings and review. */
+export const specialRatesSchema = z.strictObject({
+  materials: z.array(
+    z.strictObject({
+      material: z.string(),
+      pricePerKg: z.number().positive().meta({ description: 'Price of the blank, per kilogram' }),
+      machiningPerKg: z
+        .number()
+        .positive()
+        .meta({ description: 'Work, per kilogram of the finished vessel' }),
+    }),
+  ),
+  engineering: z.number().min(0).meta({ description: 'Design, drawings and review of one special vessel' }),
+});
+
+export type SpecialRates = z.output<typeof specialRatesSchema>;
+
+/** What everything costs, in one currency. */
 export const priceListSchema = z.strictObject({
   id: z.string(),
-  currency: z.enum(['EUR', 'GBP', 'USD', 'CHF']),
+  currency: currencySchema,
   validFrom: z.iso.date(),
   validUntil: z.iso.date(),
   /** Whole list prices by item, as text. */
   prices: z.record(z.string(), z.string().regex(/^\d+(\.\d{2})?$/)),
+  /** Without them special vessels are computed but not priced. */
+  specialRates: specialRatesSchema.optional(),
 });
 
 export type PriceList = z.output<typeof priceListSchema>;

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { currencySchema } from './currency.js';
 import { openPointSchema } from './assessment.js';
 
 /** An amount in text, so that no digit is lost. */
@@ -27,7 +28,7 @@ export const offerSchema = z.strictObject({
   catalogueRevision: z.string(),
   ruleRevision: z.string(),
   priceList: z.string(),
-  currency: z.enum(['EUR', 'GBP', 'USD', 'CHF']),
+  currency: currencySchema,
   positions: z.array(positionSchema),
   listTotal: money,
   discountPercent: z.string(),

@@ -19,8 +19,8 @@ import type { QuotationTrouble } from './trouble.js';
 /** A part that stands in no price list, with the price that the engineer's method gave. */
 export interface SpecialPart {
   readonly item: Item;
-  /** In the currency of the offer, for instance `18450` or `18450.00`. */
-  readonly price: string;
+  /** Whole, in the currency of the offer; absent where the list has no rates for its material. */
+  readonly price?: number;
   /** Who released it; absent while nobody has. */
   readonly releasedBy?: string;
 }

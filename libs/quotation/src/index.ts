@@ -1,7 +1,10 @@
 export * from './additive-prices.js';
 export * from './bill-of-materials.js';
+export * from './choose-price-list.js';
+export * from './commercial.js';
 export * from './delivery.js';
 export * from './discount.js';
+export { priceListById } from './find-price.js';
 export * from './make-offer.js';
 export * from './money.js';
 export * from './release.js';

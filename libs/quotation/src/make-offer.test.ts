@@ -140,7 +140,7 @@ describe('offer', () => {
     const vessel = itemsOfSlot(catalogue, 'vessel')[0]!;
     const item = { ...vessel, id: 'XX-0001', name: 'Special vessel 2 L', leadTimeDays: 130 };
     const system = systemOf({ sets: [{ choices: { ...choicesOf(setSlots), vessel: 'XX-0001' } }] });
-    const part: SpecialPart = { item, price: '18450' };
+    const part: SpecialPart = { item, price: 18450 };
     const open = made({ system, specials: [part] });
     expect(open.offer.positions[0]).toMatchObject({
       special: true,

@@ -5,6 +5,7 @@ import {
   type OpenPoint,
   type Outcome,
   type Position,
+  type PriceList,
   succeed,
   type System,
 } from '@flangewise/model';
@@ -47,12 +48,16 @@ interface PricedLine {
   readonly total: Money;
 }
 
-const priceLine = (
-  line: BillLine,
-  list: Parameters<typeof listPriceOf>[0],
-): Outcome<PricedLine, QuotationTrouble> => {
-  const price =
-    line.special === undefined ? listPriceOf(list, line.item) : succeed(new Money(line.special.price));
+const specialPrice = ({ item, price }: SpecialPart, list: PriceList): Outcome<Money, QuotationTrouble> =>
+  price === undefined
+    ? fail({
+        code: 'QUOTE_NO_PRICE',
+        message: `${item.id} (${item.name}) is a special, and ${list.id} has no rates for its material; add them to the list`,
+      })
+    : succeed(new Money(price));
+
+const priceLine = (line: BillLine, list: PriceList): Outcome<PricedLine, QuotationTrouble> => {
+  const price = line.special === undefined ? listPriceOf(list, line.item) : specialPrice(line.special, list);
   return price.ok
     ? succeed({ line, unitPrice: price.value, total: price.value.times(line.quantity) })
     : price;

@@ -43,15 +43,13 @@ function specialParts(
   { workshop, system: document }: OfferQuestion,
   released: boolean,
 ): readonly SpecialPart[] {
-  const made = specialsOf(readSystem(document), workshop.pricedRange);
+  const priceList = workshop.priceListFor(document.inquiry).id;
+  const made = specialsOf(readSystem(document), workshop.pricedRange(priceList));
   if (!made.ok) throw refuse('SPECIAL_NOT_POSSIBLE', { problem: made.error.message });
-  return made.value.map(({ item, price }) => {
-    if (price === undefined)
-      throw refuse('OFFER_NOT_POSSIBLE', {
-        problem: `${item.name} has no price in ${workshop.priceList.id}`,
-      });
-    return { item, price: String(price), ...(released ? { releasedBy: somebody } : {}) };
-  });
+  return made.value.map(({ releasedBy: _, ...part }) => ({
+    ...part,
+    ...(released ? { releasedBy: somebody } : {}),
+  }));
 }
 
 /** The offer as it is when these releases are given. */
@@ -66,7 +64,7 @@ function madeWith(
     ...document,
     offer: {
       ...fixed,
-      priceList: workshop.priceList.id,
+      priceList: workshop.priceListFor(document.inquiry).id,
       ...(client === undefined ? {} : { client }),
       ...(discountPercent === undefined ? {} : { discountPercent }),
       ...(taxPercent === undefined ? {} : { taxPercent }),

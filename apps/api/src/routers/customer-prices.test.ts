@@ -6,23 +6,19 @@ import { currentStock, type Stock } from '../workshop/stock.js';
 import { testWorkshop } from '../workshop/test-workshop.js';
 import { clientNames, quickInquiry, sendTestOffer, startJob, type TestJob, testInquiry } from './test-job.js';
 
-const { catalogue, priceListId } = currentStock;
+const { catalogue } = currentStock;
 
 /** The stock in force with prices that occur nowhere else: every item its own. */
 const stockWith = (priceOf: (index: number) => number): Stock => ({
   ...currentStock,
   catalogue: {
     ...catalogue,
-    priceLists: catalogue.priceLists.map((list) =>
-      list.id === priceListId
-        ? {
-            ...list,
-            prices: Object.fromEntries(
-              Object.keys(list.prices).map((item, index) => [item, String(priceOf(index))]),
-            ),
-          }
-        : list,
-    ),
+    priceLists: catalogue.priceLists.map((list) => ({
+      ...list,
+      prices: Object.fromEntries(
+        Object.keys(list.prices).map((item, index) => [item, String(priceOf(index))]),
+      ),
+    })),
   },
 });
 

@@ -16,8 +16,8 @@ export async function solveInquiry(
     select: { document: true },
   });
   if (row === null) throw refuse('NOT_FOUND', { what: 'inquiry', field: 'inquiryId', given: inquiryId });
-  const priced = seesPrices(person);
   const inquiry = row.document as unknown as InquiryInput;
-  const answer = await workshop.run('solve', { inquiry, most, priced });
-  return priced ? answer : withoutPrices(answer);
+  const priceList = seesPrices(person) ? workshop.priceListFor(inquiry).id : null;
+  const answer = await workshop.run('solve', { inquiry, most, priceList });
+  return priceList === null ? withoutPrices(answer) : answer;
 }

@@ -1,21 +1,31 @@
 import { createBench, rangeOf, ruleBook, type Bench } from '@flangewise/constraints';
-import { additivePrices, deliveryDaysOf } from '@flangewise/quotation';
-import type { Stock } from './stock.js';
+import type { Catalogue } from '@flangewise/model';
+import { commercialOf, deliveryDaysOf, priceListById } from '@flangewise/quotation';
 
 export interface Benches {
-  readonly priced: Bench;
   readonly unpriced: Bench;
+  /**
+   * The bench with the prices of one list. Benches keep their tables, so each is made once.
+   * @throws where the list is not there or not complete: an error of the maker's data, not of a person's input
+   */
+  priced(priceList: string): Bench;
 }
 
-/** @throws where the price list is not complete: an error of the maker's data, not of a person's input */
-export function createBenches({ catalogue, priceListId, specialRates }: Stock): Benches {
-  const prices = additivePrices(catalogue, priceListId);
-  if (!prices.ok) throw new Error(prices.error.message);
+export function createBenches(catalogue: Catalogue): Benches {
+  const byList = new Map<string, Bench>();
+  const make = (priceList: string): Bench => {
+    const list = priceListById(catalogue, priceList);
+    if (!list.ok) throw new Error(list.error.message);
+    const commercial = commercialOf(catalogue, list.value);
+    if (!commercial.ok) throw new Error(commercial.error.message);
+    return createBench(rangeOf(catalogue, commercial.value), ruleBook);
+  };
   return {
-    priced: createBench(
-      rangeOf(catalogue, { prices: prices.value, specialRates, deliveryDays: deliveryDaysOf }),
-      ruleBook,
-    ),
     unpriced: createBench(rangeOf(catalogue, { deliveryDays: deliveryDaysOf }), ruleBook),
+    priced(priceList) {
+      const bench = byList.get(priceList) ?? make(priceList);
+      byList.set(priceList, bench);
+      return bench;
+    },
   };
 }

@@ -1,9 +1,9 @@
 import type { ExplainAnswer, InquiryInput, NarrowAnswer, SolveAnswer, SystemInput } from '@flangewise/model';
 import type { RenderedFile, RenderQuestion } from './render-offer.js';
 
-/** Whether prices may enter the answer. Without them they are not known to the computation at all. */
 interface Priced {
-  readonly priced: boolean;
+  /** The list whose prices may enter the answer. Without one prices are not known to the computation at all. */
+  readonly priceList: string | null;
 }
 
 /** Computations that take their time. Questions and answers are plain data, so that they can be asked of another thread. */

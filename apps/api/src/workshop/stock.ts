@@ -1,18 +1,9 @@
-import type { SpecialRates } from '@flangewise/catalogue';
-import { pricedDemoCatalogue, specialRates } from '@flangewise/catalogue/prices';
+import { pricedDemoCatalogue } from '@flangewise/catalogue/prices';
 import type { Catalogue } from '@flangewise/model';
 
-/** The catalogue in force and the price list by which systems are ranked and offered. */
+/** What the maker sells, and its price lists: one for each currency, the first where nobody asks for one. */
 export interface Stock {
   readonly catalogue: Catalogue;
-  readonly priceListId: string;
-  /** What parts cost that stand in no list, in the currency of the list. */
-  readonly specialRates: SpecialRates;
 }
 
-/** What the maker sells and by which list. */
-export const currentStock: Stock = {
-  catalogue: pricedDemoCatalogue,
-  priceListId: '2026-11-EUR',
-  specialRates,
-};
+export const currentStock: Stock = { catalogue: pricedDemoCatalogue };

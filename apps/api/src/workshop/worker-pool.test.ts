@@ -29,11 +29,11 @@ it('answers what this thread would answer, and lets others through meanwhile', a
   }
   const solved = await solving;
   expect(order).toEqual(['list', 'list', 'list', 'solve']);
-  const here = await testWorkshop().run('solve', { inquiry: document, priced: true });
+  const here = await testWorkshop().run('solve', { inquiry: document, priceList: '2026-11-EUR' });
   expect(solved).toEqual(JSON.parse(JSON.stringify(here)));
 });
 
 it('hands on why a job cannot be done', async () => {
   const inquiry = { title: '' };
-  await expect(pool.run('solve', { inquiry, priced: false })).rejects.toThrow('does not fit its schema');
+  await expect(pool.run('solve', { inquiry, priceList: null })).rejects.toThrow('does not fit its schema');
 });

@@ -8,13 +8,14 @@ import type { Stock } from './stock.js';
 /** After this long a search answers with what it has found [ms]. */
 const searchLimitMs = 30_000;
 
-export function createWorkers(stock: Stock): Workers {
-  const benches = createBenches(stock);
-  const benchFor = (priced: boolean): Bench => (priced ? benches.priced : benches.unpriced);
+export function createWorkers({ catalogue }: Stock): Workers {
+  const benches = createBenches(catalogue);
+  const benchFor = (priceList: string | null): Bench =>
+    priceList === null ? benches.unpriced : benches.priced(priceList);
   return {
-    solve({ inquiry, most, priced }) {
+    solve({ inquiry, most, priceList }) {
       const until = performance.now() + searchLimitMs;
-      return solve(inquiry, benchFor(priced), {
+      return solve(inquiry, benchFor(priceList), {
         ...(most === undefined ? {} : { most }),
         signal: {
           get aborted() {
@@ -25,11 +26,11 @@ export function createWorkers(stock: Stock): Workers {
     },
     narrow({ system: document }) {
       const system = readSystem(document);
-      return narrow(system, benchOf(system, benches.priced));
+      return narrow(system, benchOf(system, benches.unpriced));
     },
-    explain({ system: document, priced }) {
+    explain({ system: document, priceList }) {
       const system = readSystem(document);
-      return explain(system, benchOf(system, benchFor(priced)));
+      return explain(system, benchOf(system, benchFor(priceList)));
     },
     render: (question) => renderOffer(question, benches.unpriced),
   };

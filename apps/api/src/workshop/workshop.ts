@@ -1,5 +1,6 @@
 import { assess, benchOf, type Bench, type Range } from '@flangewise/constraints';
-import type { Assessment, Catalogue, PriceList, SystemInput } from '@flangewise/model';
+import type { Assessment, Catalogue, InquiryInput, PriceList, SystemInput } from '@flangewise/model';
+import { choosePriceList } from '@flangewise/quotation';
 import { createBenches } from './benches.js';
 import type { Jobs } from './jobs.js';
 import { readSystem } from './read-system.js';
@@ -20,26 +21,29 @@ export interface AssessOptions {
 /** The catalogue in force, and everything that is computed over it. */
 export interface Workshop {
   readonly catalogue: Catalogue;
-  readonly priceList: PriceList;
+  /** The list in the currency that the inquiry asks for, else the first. */
+  priceListFor(inquiry: InquiryInput): PriceList;
   /** The range as rules and makers of documents read it; carries no prices. */
   readonly bench: Bench;
-  /** The same range with list prices and rates of specials: for offers. */
-  readonly pricedRange: Range;
+  /** The same range with the prices and rates of one list: for offers. */
+  pricedRange(priceList: string): Range;
   /** Quick enough to be done at once. */
   assess(system: SystemInput, options?: AssessOptions): Assessment;
   readonly run: RunJob;
 }
 
-export function createWorkshop(stock: Stock, run: RunJob): Workshop {
-  const { catalogue, priceListId } = stock;
-  const priceList = catalogue.priceLists.find((list) => list.id === priceListId);
-  if (priceList === undefined) throw new Error(`the catalogue has no price list ${priceListId}`);
-  const { priced, unpriced: bench } = createBenches(stock);
+export function createWorkshop({ catalogue }: Stock, run: RunJob): Workshop {
+  const benches = createBenches(catalogue);
+  const bench = benches.unpriced;
   return {
     catalogue,
-    priceList,
+    priceListFor: ({ commercial }) => {
+      const list = choosePriceList(catalogue, { currency: commercial?.currency });
+      if (!list.ok || list.value === undefined) throw new Error('the catalogue has no price list');
+      return list.value;
+    },
     bench,
-    pricedRange: priced.range,
+    pricedRange: (priceList) => benches.priced(priceList).range,
     assess: (document, options) => {
       const system = readSystem(document);
       return assess(system, benchOf(system, bench), options);

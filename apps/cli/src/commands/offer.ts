@@ -40,11 +40,7 @@ const priced = async (opened: OpenSystem, assessment: Assessment): Promise<OrRef
   const made = makeOffer({
     system: opened.system,
     catalogue: opened.range.catalogue,
-    specials: (specials.ok ? specials.value : []).map(({ item, price, releasedBy }) => ({
-      item,
-      price: String(price),
-      ...(releasedBy === undefined ? {} : { releasedBy }),
-    })),
+    specials: specials.ok ? specials.value : [],
     ruleRevision: assessment.ruleRevision,
     openPoints: assessment.openPoints,
     cautions: assessment.cautions,

@@ -1,5 +1,6 @@
 import { type Catalogue, type PriceList, succeed } from '@flangewise/model';
 import type { Bench } from '@flangewise/constraints';
+import type { PriceWish } from '@flangewise/quotation';
 import { type Options, textOption } from '../command.js';
 import { readJson } from '../input/read-json.js';
 import type { Terminal } from '../terminal.js';
@@ -11,12 +12,6 @@ export interface OpenRange {
   readonly bench: Bench;
   readonly priceList?: PriceList;
   readonly notes: readonly string[];
-}
-
-/** Which prices are asked for: a list by its id, else one in a currency, else the first. */
-export interface PriceWish {
-  readonly priceList?: string | undefined;
-  readonly currency?: string | undefined;
 }
 
 const loadCatalogue = async (file: string | undefined, terminal: Terminal): Promise<OrRefusal<Catalogue>> => {
@@ -31,23 +26,6 @@ const loadCatalogue = async (file: string | undefined, terminal: Terminal): Prom
   return read.ok ? read : refuse(...invalidFields(read.error));
 };
 
-const findList = (
-  { priceLists }: Catalogue,
-  { priceList, currency }: PriceWish,
-): OrRefusal<PriceList | undefined> => {
-  if (priceList === undefined)
-    return succeed(priceLists.find((list) => list.currency === currency) ?? priceLists[0]);
-  const found = priceLists.find((list) => list.id === priceList);
-  return found === undefined
-    ? refuse({
-        code: 'QUOTE_UNKNOWN_PRICE_LIST',
-        path: 'priceList',
-        given: priceList,
-        message: `not a price list of this catalogue; there ${priceLists.length === 0 ? 'is none' : `are ${priceLists.map((list) => list.id).join(', ')}`}`,
-      })
-    : succeed(found);
-};
-
 const benches = new WeakMap<Catalogue, Map<string, Pick<OpenRange, 'bench' | 'notes'>>>();
 
 /** A bench keeps its tables between questions, so the same catalogue and prices get the same one. */
@@ -55,28 +33,25 @@ const benchFor = async (
   catalogue: Catalogue,
   list: PriceList | undefined,
 ): Promise<Pick<OpenRange, 'bench' | 'notes'>> => {
-  const known = benches.get(catalogue) ?? new Map<string, Pick<OpenRange, 'bench' | 'notes'>>();
-  benches.set(catalogue, known);
-  const found = known.get(list?.id ?? '');
+  const opened = benches.get(catalogue) ?? new Map<string, Pick<OpenRange, 'bench' | 'notes'>>();
+  benches.set(catalogue, opened);
+  const found = opened.get(list?.id ?? '');
   if (found !== undefined) return found;
   const { createBench, rangeOf, ruleBook } = await import('@flangewise/constraints');
-  const { additivePrices, deliveryDaysOf } = await import('@flangewise/quotation');
-  const prices = list === undefined ? undefined : additivePrices(catalogue, list.id);
-  const commercial = {
-    deliveryDays: deliveryDaysOf,
-    ...(prices?.ok === true ? { prices: prices.value } : {}),
-  };
-  const opened = {
-    bench: createBench(rangeOf(catalogue, commercial), ruleBook),
+  const { commercialOf, deliveryDaysOf } = await import('@flangewise/quotation');
+  const commercial = list === undefined ? undefined : commercialOf(catalogue, list);
+  const known = commercial?.ok === true ? commercial.value : { deliveryDays: deliveryDaysOf };
+  const made = {
+    bench: createBench(rangeOf(catalogue, known), ruleBook),
     notes:
-      prices === undefined
+      commercial === undefined
         ? ['The catalogue holds no price list: answers come without prices.']
-        : prices.ok
+        : commercial.ok
           ? []
-          : [`Answers come without prices: ${prices.error.message}.`],
+          : [`Answers come without prices: ${commercial.error.message}.`],
   };
-  known.set(list?.id ?? '', opened);
-  return opened;
+  opened.set(list?.id ?? '', made);
+  return made;
 };
 
 /** The demo range, or the catalogue of `--catalogue`: read, checked and ready for questions. */
@@ -87,8 +62,9 @@ export const openRange = async (
 ): Promise<OrRefusal<OpenRange>> => {
   const catalogue = await loadCatalogue(textOption(options, 'catalogue'), terminal);
   if (!catalogue.ok) return catalogue;
-  const list = findList(catalogue.value, wish);
-  if (!list.ok) return list;
+  const { choosePriceList } = await import('@flangewise/quotation');
+  const list = choosePriceList(catalogue.value, wish);
+  if (!list.ok) return refuse(list.error);
   const { bench, notes } = await benchFor(catalogue.value, list.value);
   return succeed({
     catalogue: catalogue.value,

@@ -9,15 +9,14 @@ import {
   fillSystem,
   nameSources,
   narrow,
+  type Range,
   rangeOf,
   ruleBook,
   slotVariables,
-  specialsOf,
 } from '@flangewise/constraints';
 import {
   fail,
   type InputTrouble,
-  type Item,
   type Outcome,
   parseSlotPath,
   readDocument,
@@ -52,19 +51,34 @@ const chosenAt = (system: System, path: SlotPath): string | null | undefined => 
   return parsed.set === undefined ? system.frame[parsed.slot] : system.sets[parsed.set]?.choices[parsed.slot];
 };
 
+/** What an option costs more than what is chosen; null where the person sees no prices. */
+const priceDifference = (
+  { prices }: Range,
+  asked: {
+    readonly chosen: string | null | undefined;
+    readonly option: string | null;
+    readonly quantity: number;
+  },
+): number | null => {
+  if (prices === undefined) return null;
+  const priceOf = (id: string | null | undefined): number =>
+    typeof id === 'string' ? (prices.get(id) ?? 0) : 0;
+  return (priceOf(asked.option) - priceOf(asked.chosen)) * asked.quantity;
+};
+
 /** Answers everything that can be asked of a system, over one stock of items and prices. */
 export class Desk {
-  readonly #stock: Stock;
   readonly #bench: Bench;
-  readonly #prices: ReadonlyMap<string, number> | undefined;
 
   constructor(stock: Stock) {
-    this.#stock = stock;
-    this.#prices = stock.prices === null ? undefined : new Map(Object.entries(stock.prices));
     this.#bench = createBench(
       rangeOf(
         { revision: stock.revision, items: [...stock.items] },
-        { deliveryDays: deliveryDaysOf, ...(this.#prices === undefined ? {} : { prices: this.#prices }) },
+        {
+          deliveryDays: deliveryDaysOf,
+          ...(stock.prices === null ? {} : { prices: new Map(Object.entries(stock.prices)) }),
+          ...(stock.specialRates === null ? {} : { specialRates: stock.specialRates }),
+        },
       ),
       ruleBook,
     );
@@ -91,7 +105,11 @@ export class Desk {
       found.push({
         id,
         name: item?.name ?? 'None',
-        priceDifference: this.#priceDifference(chosen, id, quantityAt(system, path)),
+        priceDifference: priceDifference(bench.range, {
+          chosen,
+          option: id,
+          quantity: quantityAt(system, path),
+        }),
         effect: valid.includes(id) ? this.#effect(withChoice(document, path, id), bench) : undefined,
       });
       yield;
@@ -159,36 +177,14 @@ export class Desk {
       : fail(outcome.error);
   }
 
-  #priceOf(id: string | null | undefined): number {
-    return typeof id === 'string' ? (this.#prices?.get(id) ?? 0) : 0;
-  }
-
-  #priceDifference(
-    chosen: string | null | undefined,
-    option: string | null,
-    quantity: number,
-  ): number | null {
-    return this.#prices === undefined ? null : (this.#priceOf(option) - this.#priceOf(chosen)) * quantity;
-  }
-
   #commercial(system: System, bench: Bench): Commercial {
-    const specials = specialsOf(system, bench.range);
-    const made = specials.ok ? specials.value : [];
-    const bill = billOfMaterials({
-      system,
-      catalogue: { items: this.#stock.items as Item[] },
-      specials: made.map(({ item, price }) => ({ item, price: String(price ?? 0) })),
-    });
+    const { items, prices } = bench.range;
+    const bill = billOfMaterials({ system, catalogue: { items: [...items.values()] } });
     if (!bill.ok) return nothing;
     const { chain, days, weeks } = deliveryOf(bill.value);
-    const listPrice = bill.value.reduce(
-      (sum, { item, quantity, special }) =>
-        sum + quantity * (special === undefined ? this.#priceOf(item.id) : Number(special.price)),
-      0,
-    );
-    // What a special costs by the maker's rates is known to the server only.
-    const isPriced = this.#prices !== undefined && made.every(({ price }) => price !== undefined);
-    return { listPrice: isPriced ? listPrice : null, days, weeks, chain };
+    const amounts = bill.value.map(({ item, quantity }) => quantity * (prices?.get(item.id) ?? Number.NaN));
+    const listPrice = amounts.reduce((sum, amount) => sum + amount, 0);
+    return { listPrice: Number.isNaN(listPrice) ? null : listPrice, days, weeks, chain };
   }
 
   #effect(document: SystemInput, bench: Bench): SlotOption['effect'] {

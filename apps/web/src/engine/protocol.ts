@@ -8,6 +8,7 @@ import type {
   NarrowAnswer,
   Outcome,
   SlotPath,
+  SpecialRates,
   Status,
   SystemInput,
 } from '@flangewise/model';
@@ -19,6 +20,8 @@ export interface Stock {
   readonly items: readonly Item[];
   /** Whole list prices by item; null for those who see none. */
   readonly prices: Readonly<Record<string, number>> | null;
+  /** What special vessels cost; null for those who see no prices. */
+  readonly specialRates: SpecialRates | null;
 }
 
 /** Price and delivery of what is chosen so far. */

@@ -1,4 +1,4 @@
-import type { Item } from '@flangewise/model';
+import type { InquiryInput, Item } from '@flangewise/model';
 import { useQuery } from '@tanstack/react-query';
 import { api } from '../api/client';
 import { EngineClient } from './engine-client';
@@ -10,14 +10,21 @@ export interface Engine {
   readonly priceListId: string | undefined;
 }
 
-/** One engine for all pages of this tab: it keeps its tables from system to system. */
-export function useEngine() {
+/**
+ * The engine over the range, with prices in the currency that an inquiry asks for: one for all pages of this tab, since it
+ * keeps its tables from system to system.
+ */
+export function useEngine(inquiry: InquiryInput | undefined) {
+  const currency = inquiry?.commercial?.currency;
   return useQuery({
-    queryKey: ['engine'],
+    queryKey: ['engine', currency ?? ''],
+    enabled: inquiry !== undefined,
     queryFn: async (): Promise<Engine> => {
-      const { revision, items, prices, priceList } = await api.catalogue.get.query();
+      const { revision, items, prices, specialRates, priceList } = await api.catalogue.get.query({
+        currency,
+      });
       return {
-        client: new EngineClient({ revision, items, prices }),
+        client: new EngineClient({ revision, items, prices, specialRates }),
         items,
         currency: priceList?.currency,
         priceListId: priceList?.id,

@@ -1,8 +1,9 @@
 import { catalogueFor } from '../../catalogue/catalogue-for.js';
 import { signedInProcedure } from '../../trpc/procedures.js';
-import { getCatalogueOutput } from './get-catalogue.schema.js';
+import { getCatalogueInput, getCatalogueOutput } from './get-catalogue.schema.js';
 
 /** The range in force; with list prices for the maker's own people. */
 export const getCatalogue = signedInProcedure
+  .input(getCatalogueInput)
   .output(getCatalogueOutput)
-  .query(({ ctx }) => catalogueFor(ctx.workshop, ctx.person));
+  .query(({ ctx, input }) => catalogueFor(ctx.workshop, ctx.person, input?.currency));

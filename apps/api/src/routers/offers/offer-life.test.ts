@@ -2,7 +2,7 @@ import { createHash } from 'node:crypto';
 import { afterAll, beforeAll, expect, it, vi } from 'vitest';
 import { startProduct } from '../../http/test-product.js';
 import { quickWorkshop } from '../../workshop/test-workshop.js';
-import { makeTestOffer, startJob, type TestJob, unblock } from '../test-job.js';
+import { makeTestOffer, quickInquiry, startJob, type TestJob, testInquiry, unblock } from '../test-job.js';
 
 vi.setConfig({ testTimeout: 60_000 });
 
@@ -74,6 +74,21 @@ it('keeps what was sent for good, whatever is changed and revised after it', asy
   const { revisions } = await ask('engineer', 'offers.get', { id });
   expect(revisions.map((one: { state: string }) => one.state)).toEqual(['sent', 'replaced']);
   expect(await digestOf(id, 'A')).toBe(sent);
+});
+
+it('ranks and offers in the currency that the inquiry asks for', async () => {
+  const document = { ...testInquiry(quickInquiry), commercial: { currency: 'GBP' as const } };
+  const { id: inquiryId } = await ask('engineer', 'inquiries.create', { document });
+  const { candidates } = await ask('engineer', 'systems.solve', { inquiryId, most: 1 });
+  const { system, price } = candidates[0];
+  const { id: systemId } = await ask('engineer', 'systems.create', { inquiryId, system });
+  const { offer } = await ask('engineer', 'offers.get', { id: await makeTestOffer(product, systemId) });
+  expect(offer).toMatchObject({ currency: 'GBP', priceList: '2026-11-GBP', listTotal: price });
+  const { prices, priceList } = await ask('engineer', 'catalogue.get', { currency: 'GBP' });
+  expect(priceList).toEqual({ id: '2026-11-GBP', currency: 'GBP' });
+  expect(String(prices[system.frame.frame])).toBe(
+    product.workshop.priceListFor(document).prices[system.frame.frame],
+  );
 });
 
 it('lets the database itself refuse every change of what was sent', async () => {

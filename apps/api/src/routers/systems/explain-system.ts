@@ -7,5 +7,8 @@ export const explainSystem = jobProcedure
   .input(explainSystemInput)
   .output(explainSystemOutput)
   .mutation(({ ctx, input }) =>
-    ctx.workshop.run('explain', { system: input.system, priced: seesPrices(ctx.person) }),
+    ctx.workshop.run('explain', {
+      system: input.system,
+      priceList: seesPrices(ctx.person) ? ctx.workshop.priceListFor(input.system.inquiry).id : null,
+    }),
   );
