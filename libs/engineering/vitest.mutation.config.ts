@@ -6,7 +6,7 @@ export default defineConfig({
     include: ['src/**/*.test.ts'],
     exclude: [
       ...configDefaults.exclude,
-      'src/{every-input,evidence,handbook,registry,second-opinion}.test.ts',
+      'src/{dimensions,every-input,evidence,handbook,registry,second-opinion}.test.ts',
     ],
   },
 });

@@ -197,6 +197,25 @@ describe('strength.assemblyPressure', () => {
     expect(outcome.ok && outcome.value.reserveOfNext).toBeCloseTo(8 / 88, 12);
   });
 
+  it('takes temperatures that just meet, and names the first of equals', () => {
+    const meeting = [
+      { name: 'pump', maxPressurePaGauge: 10e5, minTemperatureK: 300, maxTemperatureK: 400 },
+      { name: 'hose', maxPressurePaGauge: 10e5, minTemperatureK: 400, maxTemperatureK: 400 },
+    ];
+    expect(evaluate(assemblyPressure, { parts: meeting })).toEqual({
+      ok: true,
+      value: {
+        maxPressurePaGauge: 10e5,
+        limitingPart: 'pump',
+        reserveOfNext: 0,
+        maxTemperatureK: 400,
+        hottestLimitedBy: 'pump',
+        minTemperatureK: 400,
+        coldestLimitedBy: 'hose',
+      },
+    });
+  });
+
   it('takes one part as it is', () => {
     expect(evaluate(assemblyPressure, { parts: [{ name: 'vessel', maxPressurePaGauge: 5 }] })).toEqual({
       ok: true,
@@ -247,5 +266,8 @@ describe('strength.assemblyPressure', () => {
   it('shows which part limits', () => {
     const evidence = evaluateWithEvidence(assemblyPressure, { parts });
     expect(evidence.ok && evidence.value.steps[0]?.note).toBe('limited by closure');
+    expect(evidence.ok && evidence.value.steps[0]?.substituted).toBe(
+      'vessel 10000000, closure 8000000, seal 12000000, valve 8800000',
+    );
   });
 });
