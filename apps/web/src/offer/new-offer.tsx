@@ -2,14 +2,18 @@
 
 import { useMutation, useQuery, useQueryClient } from '@tanstack/react-query';
 import { useRouter } from 'next/navigation';
+import { useMemo } from 'react';
 import { errorText } from '../api/api-error';
 import { api, type Inputs } from '../api/client';
 import { useInquiry } from '../api/use-inquiry';
 import { useMe } from '../api/use-me';
+import { useCandidateView } from '../candidates/use-candidate-view';
+import { useEngine } from '../engine/use-engine';
 import { Empty, Fault } from '../look/notice';
 import { Working } from '../look/working';
 import { Loading } from '../shell/loading';
 import { Page } from '../shell/page';
+import { SystemTitle } from '../system/system-title';
 import { BlockingList } from './blocking-list';
 import { OfferTermsForm } from './offer-terms-form';
 import { termsOf } from './terms-of';
@@ -31,6 +35,11 @@ export function NewOffer({ systemId }: { readonly systemId: string }) {
       router.push(`/offers/${id}`);
     },
   });
+  const engine = useEngine(inquiry.inquiry?.document);
+  const view = useCandidateView(engine.data, system.data?.document);
+  const names = useMemo(() => new Map(engine.data?.items.map((item) => [item.id, item.name])), [engine.data]);
+  const nameOf = (item: string | null | undefined): string =>
+    item == null ? 'none' : (names.get(item) ?? item);
   if (system.data === undefined || me === undefined)
     return <Loading sheet="Offer" what="the system" query={system} />;
   const { assessment, name } = system.data;
@@ -40,11 +49,30 @@ export function NewOffer({ systemId }: { readonly systemId: string }) {
         id="main"
         className="mx-auto grid max-w-[1440px] gap-6 px-4 py-6 lg:grid-cols-[minmax(0,2fr)_minmax(0,1fr)] lg:px-6"
       >
+        {engine.data !== undefined && (
+          <div className="border-[1.4px] border-t-0 border-ink lg:col-span-2">
+            <SystemTitle
+              bench={{
+                document: system.data.document,
+                nameOf,
+                assessment,
+                commercial: view?.commercial,
+                currency: engine.data.currency,
+              }}
+              system={system.data}
+              priceListId={engine.data.priceListId}
+              mayFreeze={false}
+              saved
+            />
+          </div>
+        )}
         <section className="sec">
-          <h1 className="text-heading font-semibold">Offer for system {name}</h1>
+          <h1>Offer for system {name}</h1>
           {me.role === 'applications_engineer' ? (
             <>
-              <Empty text="Freezes the system as it is now, prices it by the list in force and writes the documents." />
+              <p className="say mt-1 mb-4 max-w-[70ch]">
+                Freezes the system as it is now, prices it by the list in force and writes the documents.
+              </p>
               <OfferTermsForm
                 action="Make the offer"
                 isBusy={create.isPending}
@@ -58,7 +86,7 @@ export function NewOffer({ systemId }: { readonly systemId: string }) {
           )}
         </section>
         <aside className="sec">
-          <h2 className="font-semibold">What stands against sending it</h2>
+          <h2>What stands against sending it</h2>
           <BlockingList sentences={assessment.blocking} />
         </aside>
       </main>

@@ -70,7 +70,7 @@ export function OfferPage({ id }: { readonly id: string }) {
       >
         <div className="min-w-0">
           <div className="sec flex flex-wrap items-baseline justify-between gap-3">
-            <h1 className="text-heading font-semibold">
+            <h1>
               Offer {record.number}
               <span className="ml-3 align-middle">
                 <OfferState revision={record.revision} state={record.state} />
@@ -88,7 +88,7 @@ export function OfferPage({ id }: { readonly id: string }) {
           <Positions offer={offer} />
           <Totals offer={offer} />
           <section className="sec mt-6">
-            <h2 className="font-semibold">Delivery in {offer.deliveryWeeks} weeks</h2>
+            <h2>Delivery in {offer.deliveryWeeks} weeks</h2>
             <ol>
               {offer.deliveryChain.map(({ step, days }) => (
                 <li key={step} className="row flex justify-between gap-4 py-1.5">
@@ -99,7 +99,7 @@ export function OfferPage({ id }: { readonly id: string }) {
             </ol>
           </section>
           <section className="sec mt-6">
-            <h2 className="font-semibold">Terms</h2>
+            <h2>Terms</h2>
             <ul>
               {offer.terms.map((term) => (
                 <li key={term} className="row py-1.5">
@@ -113,12 +113,12 @@ export function OfferPage({ id }: { readonly id: string }) {
           <StandingAgainst record={record} me={me} onChange={refresh} />
           {send.isError && <Fault text={errorText(send.error)} />}
           <section className="sec">
-            <h2 className="font-semibold">Documents</h2>
+            <h2>Documents</h2>
             <Documents offerId={id} documents={record.documents} />
           </section>
           <section className="sec">
             <div className="sec-head">
-              <h2 className="font-semibold">Revisions</h2>
+              <h2>Revisions</h2>
               {isEngineer && (
                 <button
                   type="button"
@@ -146,7 +146,7 @@ export function OfferPage({ id }: { readonly id: string }) {
           </section>
           {offer.openPoints.length > 0 && (
             <section className="sec">
-              <h2 className="font-semibold">Open points</h2>
+              <h2>Open points</h2>
               <ul>
                 {offer.openPoints.map(({ question, why }) => (
                   <li key={question} className="row py-1.5">
@@ -157,7 +157,7 @@ export function OfferPage({ id }: { readonly id: string }) {
             </section>
           )}
           <section className="sec">
-            <h2 className="font-semibold">Cautions</h2>
+            <h2>Cautions</h2>
             <ul>
               {offer.cautions.map((text) => (
                 <li key={text} className="row say-sm py-1.5 first-letter:uppercase">

@@ -28,7 +28,7 @@ export function StandingAgainst({
   });
   return (
     <section className="sec">
-      <h2 className="font-semibold">What stands against sending it</h2>
+      <h2>What stands against sending it</h2>
       <BlockingList sentences={record.blocking} />
       {record.releases.map(({ what, note, by, at }) => (
         <p key={what} className="row py-1.5">

@@ -11,8 +11,11 @@ import { TitleBlock } from './title-block';
 import type { SystemRecord } from './use-system';
 import type { Workbench } from './workbench';
 
+/** What the block tells of. */
+export type Titled = Pick<Workbench, 'document' | 'nameOf' | 'assessment' | 'commercial' | 'currency'>;
+
 export interface SystemTitleProps {
-  readonly bench: Workbench;
+  readonly bench: Titled;
   readonly system: SystemRecord;
   readonly priceListId: string | undefined;
   readonly mayFreeze: boolean;
@@ -32,14 +35,14 @@ function useFreeze(id: string) {
 }
 
 /** What is chosen, by vessel and closure of every set. */
-const titleOf = ({ document, nameOf }: Workbench): string => {
+const titleOf = ({ document, nameOf }: Titled): string => {
   const names = (document.sets ?? []).map(({ choices }) =>
     typeof choices.vessel === 'string' ? nameOf(choices.vessel) : 'no vessel yet',
   );
   return names.join(' and ');
 };
 
-const closureOf = ({ document, nameOf }: Workbench): string => {
+const closureOf = ({ document, nameOf }: Titled): string => {
   const closure = document.sets?.[0]?.choices.closure;
   return typeof closure === 'string' ? nameOf(closure) : '';
 };
