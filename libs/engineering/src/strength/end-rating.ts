@@ -60,6 +60,7 @@ export const endRating = (end: VesselEnd, log?: StepLog): Outcome<number> => {
         crownRadius: crown * outerDiameter + c,
         knuckleRadius: knuckle * outerDiameter + c,
         outerDiameter,
+        corrosion: c,
         allowableStress,
         jointEfficiency,
       };

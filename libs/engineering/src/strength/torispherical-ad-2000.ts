@@ -30,7 +30,8 @@ interface KnownShape extends Proportions {
 }
 
 const known = (shape: TorisphericalShape): Outcome<KnownShape> => {
-  const given = shape.knuckleRadius / shape.crownRadius;
+  const { corrosion = 0 } = shape;
+  const given = (shape.knuckleRadius - corrosion) / (shape.crownRadius - corrosion);
   const match = proportions.find(({ knuckleOverCrown }) => Math.abs(given / knuckleOverCrown - 1) <= 0.01);
   if (match === undefined) {
     return outOfRange({

@@ -66,7 +66,8 @@ const checkedDiameter = (shape: TorisphericalShape): Outcome<number> => {
       'EN 13445-3 needs the outer diameter where the radii are not those of DIN 28011 or DIN 28013',
     );
   }
-  const { crownRadius: R, knuckleRadius: r } = shape;
+  const { corrosion = 0 } = shape;
+  const [R, r] = [shape.crownRadius - corrosion, shape.knuckleRadius - corrosion];
   if (!isAtMost(R, De)) {
     return outOfRange({
       field: 'crownRadiusM',

@@ -8,6 +8,8 @@ export interface TorisphericalEnd {
   readonly knuckleRadius: number;
   /** Outside of the cylindrical skirt. ASME's formula does not need it. */
   readonly outerDiameter?: number | undefined;
+  /** By how much corrosion has widened the radii: the form of the end is that of the radii without it. */
+  readonly corrosion?: number | undefined;
   readonly allowableStress: number;
   readonly jointEfficiency: number;
 }
