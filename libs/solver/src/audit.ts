@@ -1,4 +1,5 @@
 import type { Audit, AuditOptions, Place } from './answers.js';
+import type { BoxPool } from './box-pool.js';
 import { anySolution } from './best.js';
 import type { Violation } from './complement.js';
 import { violations } from './complement.js';
@@ -33,17 +34,17 @@ function placesWhere(
 
 /** Findings about the problem as a whole, under the given choices. */
 export function audit(
-  setting: { core: Core; pool: SolutionPool },
+  setting: { core: Core; pool: SolutionPool; boxes: BoxPool },
   options: AuditOptions,
   meter: Meter<Audit>,
 ): Audit {
-  const { core, pool } = setting;
+  const { core, pool, boxes } = setting;
   const { network, problem } = core;
   const allowed = allowChoices(core, options.choices ?? []);
   const steps = 2 + problem.constraints.length;
   const state = enter(core, allowed);
   const narrowed =
-    state && narrowState({ network, state, pool, diagrams: core.diagrams }, meter, () => undefined);
+    state && narrowState({ network, state, boxes, diagrams: core.diagrams }, meter, () => undefined);
   const valid = narrowed ? flagsOf(core, narrowed.state, allowed) : noFlags(core);
   const isForced = (list: Uint8Array): boolean => list.reduce((n, flag) => n + flag, 0) === 1;
   let findings: Audit = {

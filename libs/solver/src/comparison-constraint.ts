@@ -161,16 +161,6 @@ class LoadScan {
     }
   }
 
-  /** Tuple index of an assignment. */
-  index(network: Network, assignment: Int32Array): number {
-    let index = 0;
-    for (let p = 0; p < this.views.length; p++) {
-      const view = network.view(this.views[p] as number);
-      index += (view.classOf[assignment[view.variable] as number] as number) * (this.strides[p] as number);
-    }
-    return index;
-  }
-
   /** Load of the classes that start at a place in a list. */
   loadOf(classes: Int32Array, start: number): number {
     let index = 0;
@@ -181,10 +171,6 @@ class LoadScan {
 
   load(index: number): number {
     return this.table.loads[index] as number;
-  }
-
-  stride(position: number): number {
-    return this.strides[position] as number;
   }
 
   private classAt(position: number): number {
@@ -279,53 +265,12 @@ export class ComparisonConstraint implements Constraint {
     return this.demand.loadOf(classes, 0) + this.limit.loadOf(classes, n) <= 0;
   }
 
+  isExact(): boolean {
+    return this.shared.size === 0;
+  }
+
   isSatisfied(solution: Int32Array): boolean {
     return isSatisfied(this.spec, this.bound.sizes, solution);
-  }
-
-  keepFlips(network: Network, assignment: Int32Array, flips: Uint32Array): void {
-    const demand = this.demand.index(network, assignment);
-    const limit = this.limit.index(network, assignment);
-    this.keepSideFlips(network, { scan: this.demand, index: demand, most: -this.limit.load(limit) }, flips);
-    this.keepSideFlips(network, { scan: this.limit, index: limit, most: -this.demand.load(demand) }, flips);
-    for (const variable of this.shared) this.keepSharedFlips(network, { assignment, variable }, flips);
-  }
-
-  /** A variable of both sides moves on both at once. */
-  private keepSharedFlips(
-    network: Network,
-    from: { assignment: Int32Array; variable: number },
-    flips: Uint32Array,
-  ): void {
-    const moved = Int32Array.from(from.assignment);
-    const start = network.layout.domain[from.variable] as number;
-    for (let group = 0; group < (network.layout.size[from.variable] as number); group++) {
-      moved[from.variable] = group;
-      const demand = this.demand.load(this.demand.index(network, moved));
-      const limit = this.limit.load(this.limit.index(network, moved));
-      if (demand + limit <= 0) continue;
-      const at = start + (group >>> 5);
-      flips[at] = (flips[at] as number) & ~(1 << (group & 31));
-    }
-  }
-
-  private keepSideFlips(
-    network: Network,
-    from: { scan: LoadScan; index: number; most: number },
-    flips: Uint32Array,
-  ): void {
-    const { scan, index, most } = from;
-    for (const [p, id] of scan.views.entries()) {
-      const view = network.view(id);
-      if (this.shared.has(view.variable)) continue;
-      const stride = scan.stride(p);
-      const here = Math.floor(index / stride) % view.count;
-      for (let c = 0; c < view.count; c++) {
-        if (c === here || scan.load(index + (c - here) * stride) <= most) continue;
-        const at = view.offset + (c >>> 5);
-        flips[at] = (flips[at] as number) & ~(1 << (c & 31));
-      }
-    }
   }
 
   private isRefuted(network: Network): boolean {

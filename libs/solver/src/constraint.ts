@@ -32,6 +32,11 @@ export interface Constraint {
    * whatever the classes of the others.
    */
   explain(network: Network): number[];
+  /**
+   * Whether `propagate` leaves only classes that have support in the network's state. Where not, it is exact once all its
+   * positions are fixed.
+   */
+  isExact(network: Network): boolean;
   /** Whether a class of each position, taken together, meets the constraint. */
   allows(classes: Int32Array): boolean;
   /** Inequalities that every combination meets which meets the constraint. Only sums and the like have them. */
@@ -40,11 +45,6 @@ export interface Constraint {
   readonly wholeInequalities?: readonly Inequality[] | null;
   /** Read from the declaration, independent of `propagate`. */
   isSatisfied(solution: Int32Array): boolean;
-  /**
-   * Clears in `flips` (words laid out as views) the classes to which a position cannot move alone,
-   * starting from an assignment that meets the constraint. Positions of one variable move together.
-   */
-  keepFlips(network: Network, assignment: Int32Array, flips: Uint32Array): void;
   /**
    * For each class of each position the cost of the cheapest combination of present classes that contains it and meets the
    * constraint, given a cost for each class; Infinity where there is none. The arrays are used again by the next call.

@@ -1,6 +1,7 @@
 import { alternatives } from './alternatives.js';
 import { audit } from './audit.js';
 import { best } from './best.js';
+import { BoxPool } from './box-pool.js';
 import { checkProblem } from './check-problem.js';
 import type { Core } from './core.js';
 import { compile, recompile } from './core.js';
@@ -20,7 +21,7 @@ import { SolutionPool } from './solution-pool.js';
 
 function engineOf(core: Core): Engine {
   const pool = new SolutionPool();
-  const setting = { core, pool, cache: new NarrowedCache() };
+  const setting = { core, pool, boxes: new BoxPool(), cache: new NarrowedCache() };
   const checked = <O extends QueryOptions>(options: O): O => {
     checkChoices(core, options.choices ?? []);
     return options;

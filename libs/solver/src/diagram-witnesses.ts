@@ -57,22 +57,19 @@ function dropUncovered({ network, known }: Task): boolean {
 /**
  * Narrows the network's state by a diagram, and shows groups by combinations that strain the constraints left out as little
  * as possible and meet them all. What is not shown afterwards may still be valid.
- * @returns a solution, if one was found; null where there is none at all
+ * @returns whether a solution was found; null where there is none at all
  */
-export function showByDiagram(task: Task): { solution: Int32Array | null } | null {
+export function showByDiagram(task: Task): { found: boolean } | null {
   const { network, known, witnesses } = task;
   const { layout } = network;
   const { sweep } = known;
   const importance = new Map<number, number>();
-  let solution: Int32Array | null = null;
+  let found = false;
   if (!dropUncovered(task)) return null;
   const { state } = network;
   if (known.leftOut.areSettled()) {
-    witnesses.shown.set(state.subarray(0, witnesses.shown.length));
-    const groups = fixedGroups(network);
-    sweep.up(state, strainOf(task, importance));
-    sweep.traceLeast(groups);
-    return { solution: groups };
+    witnesses.addBox(state, layout.size.keys());
+    return { found: true };
   }
   for (let round = 0; round < ROUNDS; round++) {
     const strain = strainOf(task, importance);
@@ -89,7 +86,7 @@ export function showByDiagram(task: Task): { solution: Int32Array | null } | nul
         for (const index of unmet) failures.set(index, (failures.get(index) ?? 0) + 1);
         if (unmet.length > 0) continue;
         witnesses.add(groups);
-        solution ??= Int32Array.from(groups);
+        found = true;
       }
     }
     if (failures.size === 0) break;
@@ -97,7 +94,7 @@ export function showByDiagram(task: Task): { solution: Int32Array | null } | nul
     for (const [index, count] of failures)
       importance.set(index, (importance.get(index) ?? 1) * (1 + (4 * count) / most));
   }
-  return { solution };
+  return { found };
 }
 
 const fixedGroups = (network: Network): Int32Array =>

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { BoxPool } from './box-pool.js';
 import type { CheapestTask } from './cheapest.js';
 import { cheapest } from './cheapest.js';
 import { compileDiagram } from './compile-diagram.js';
@@ -13,7 +14,6 @@ import { groupCosts, valuesOf } from './group-costs.js';
 import type { Problem } from './problem.js';
 import { narrowState } from './narrow-state.js';
 import { hasGroup } from './search.js';
-import { SolutionPool } from './solution-pool.js';
 import { clusteredProblem } from './testing/clustered-problem.js';
 import { allSolutions, measured } from './testing/enumeration.js';
 import { knottedCase, mediumCase, smallCase } from './testing/random-problem.js';
@@ -119,7 +119,7 @@ describe.each([
         const { network } = core;
         const known = compileDiagram({ network, state: core.root, mostWork: 1_000_000, mostTuples }, free)!;
         const valid = validGroups(core);
-        const witnesses = new Witnesses(network);
+        const witnesses = new Witnesses(core.layout);
         network.state = Uint32Array.from(core.root);
         const shown = showByDiagram({ network, known, witnesses });
         if (!shown) {
@@ -144,10 +144,10 @@ describe.each([
         const core = coreOf(problem);
         const { network } = core;
         const valid = validGroups(core);
-        const pool = new SolutionPool();
+        const boxes = new BoxPool();
         // The second time the solutions of the first are known.
         for (let time = 0; time < 2; time++) {
-          const task = { network, state: core.root, pool, diagrams: null };
+          const task = { network, state: core.root, boxes, diagrams: null };
           const narrowed = narrowState(task, free, () => undefined);
           if (!narrowed) {
             expect(valid.size).toBe(0);
@@ -173,11 +173,7 @@ describe('a problem in the shape of a machine', () => {
     const bySearch = cheapest(taskOf(core), free);
     expect(byDiagram?.cost).toBe(bySearch?.cost);
     const narrowed = (own: Diagrams | null) =>
-      narrowState(
-        { network, state: core.root, pool: new SolutionPool(), diagrams: own },
-        free,
-        () => undefined,
-      );
+      narrowState({ network, state: core.root, boxes: new BoxPool(), diagrams: own }, free, () => undefined);
     const domains = (state?: Uint32Array) => state?.slice(0, core.layout.domain.at(-1));
     expect(domains(narrowed(diagrams)?.state)).toEqual(domains(narrowed(null)?.state));
   });

@@ -1,14 +1,12 @@
+import type { BoxPool } from './box-pool.js';
+import { BoxSearch } from './box-search.js';
 import { openComponents } from './components.js';
 import { showByDiagram } from './diagram-witnesses.js';
 import type { Diagrams } from './diagrams.js';
 import type { Ticker } from './meter.js';
 import type { Network } from './network.js';
-import { firstGroup, Search } from './search.js';
-import type { SolutionPool } from './solution-pool.js';
+import { firstGroup } from './search.js';
 import { Witnesses } from './witnesses.js';
-
-/** Known solutions that show nothing new, one after another, before the rest are passed over. */
-const MOST_IDLE = 8;
 
 export interface NarrowedState {
   /** Domains without the groups shown to be invalid. */
@@ -19,10 +17,78 @@ export interface NarrowedState {
 export interface NarrowTask {
   readonly network: Network;
   readonly state: Uint32Array;
-  readonly pool: SolutionPool;
+  readonly boxes: BoxPool;
   readonly diagrams: Diagrams | null;
   /** Only these variables are of interest; all by default. */
   readonly variables?: readonly number[];
+}
+
+/** Shows groups of one state by boxes. */
+class Showing {
+  readonly witnesses: Witnesses;
+  private readonly search: BoxSearch;
+  private readonly trial: Uint32Array;
+
+  constructor(
+    private readonly task: NarrowTask,
+    readonly state: Uint32Array,
+    meter: Ticker,
+  ) {
+    this.witnesses = new Witnesses(task.network.layout);
+    this.search = new BoxSearch(task.network, meter);
+    this.trial = new Uint32Array(state.length);
+  }
+
+  /** Shows what is left of a box of an earlier query. @returns whether anything is */
+  reuse(box: Uint32Array): boolean {
+    const { network } = this.task;
+    const { domain, variables } = network.layout;
+    const { state, trial, witnesses } = this;
+    trial.set(state);
+    let isNew = false;
+    for (let x = 0; x < variables; x++) {
+      let any = 0;
+      let gone = 0;
+      for (let w = domain[x] as number; w < (domain[x + 1] as number); w++) {
+        const left = (state[w] as number) & (box[w] as number);
+        any |= left;
+        gone |= left ^ (state[w] as number);
+        if ((left & ~(witnesses.shown[w] as number)) !== 0) isNew = true;
+        trial[w] = left;
+      }
+      if (any === 0) return false;
+      if (gone === 0) trial.set(state.subarray(domain[x], domain[x + 1]), domain[x]);
+    }
+    if (!isNew) return false;
+    network.state = trial;
+    for (let x = 0; x < variables; x++) network.touch(x);
+    return network.run() && this.show(trial);
+  }
+
+  /** Finds a box within a propagated state, and shows it. */
+  show(trial: Uint32Array, near: { among?: Iterable<number>; around?: number } = {}): boolean {
+    const { network, boxes } = this.task;
+    const { witnesses } = this;
+    const among = [...(near.among ?? network.layout.size.keys())];
+    const box = this.search.find(trial, { ...near, avoid: witnesses.shown, among });
+    if (!box) return false;
+    witnesses.addBox(box, among);
+    boxes.add(box.slice(0, network.layout.domain.at(-1)));
+    return true;
+  }
+
+  /** Shows or drops one group of a component. */
+  decide(x: number, group: number, component: Int32Array): void {
+    const { network } = this.task;
+    const { state, trial } = this;
+    trial.set(state);
+    network.state = trial;
+    network.fix(x, group);
+    if (network.run() && this.show(trial, { among: component, around: x })) return;
+    network.state = state;
+    network.drop(x, group);
+    network.run();
+  }
 }
 
 /**
@@ -35,32 +101,27 @@ export function narrowState(
   meter: Ticker,
   watch: (progress: NarrowedState) => void,
 ): NarrowedState | null {
-  const { network, pool, variables } = task;
+  const { network, boxes, variables } = task;
   const state = Uint32Array.from(task.state);
-  const witnesses = new Witnesses(network);
-  const search = new Search(network, meter);
-  const known = pool.within(network, state);
-  let found = known[0];
+  const showing = new Showing(task, state, meter);
+  const { witnesses } = showing;
   const diagram = variables ? null : task.diagrams?.whole(meter);
+  network.state = state;
+  let isConsistent = false;
   if (diagram) {
-    network.state = state;
     const shown = showByDiagram({ network, known: diagram, witnesses });
     if (!shown) return null;
-    if (shown.solution) pool.add(shown.solution);
-    found = shown.solution ?? pool.within(network, state)[0];
-  } else markKnown(known, { state, witnesses, variables: [...(variables ?? network.layout.size.keys())] });
-  if (!found) {
-    const solved = search.solve(state);
-    if (!solved) return null;
-    found = solved;
-    pool.add(found);
-    witnesses.mark(found, state);
+    isConsistent = shown.found;
+    if (diagram.leftOut.areSettled()) return { state, witnesses };
   }
-  let last: Int32Array = found;
-  const wanted = variables ? new Set(variables) : null;
+  for (const box of boxes.latest()) if (showing.reuse(box)) isConsistent = true;
   network.state = state;
-  const trial = new Uint32Array(state.length);
-  for (const component of openComponents(network))
+  const components = openComponents(network);
+  if (!isConsistent)
+    for (const component of components)
+      if (!showing.show(Uint32Array.from(state), { among: component })) return null;
+  const wanted = variables ? new Set(variables) : null;
+  for (const component of components)
     for (const x of component) {
       if (wanted && !wanted.has(x)) continue;
       for (;;) {
@@ -69,34 +130,8 @@ export function narrowState(
         if (group < 0) break;
         watch({ state, witnesses });
         meter.tick();
-        trial.set(state);
-        network.state = trial;
-        network.fix(x, group);
-        const solution = Int32Array.from(last);
-        const part = { state: trial, variables: component, solution };
-        const options = { avoid: witnesses.shown, hint: last };
-        if (network.run() && search.solveComponent(part, options)) {
-          last = solution;
-          pool.add(solution);
-          witnesses.mark(solution, state);
-        } else {
-          network.state = state;
-          network.drop(x, group);
-          network.run();
-        }
+        showing.decide(x, group, component);
       }
     }
   return { state, witnesses };
-}
-
-/** Shows what known solutions show, until a number of them show nothing new. */
-function markKnown(
-  known: readonly Int32Array[],
-  { state, witnesses, variables }: NarrowedState & { variables: readonly number[] },
-): void {
-  let idle = 0;
-  for (const solution of known) {
-    if (idle === MOST_IDLE || variables.every((x) => witnesses.covers(x, state))) return;
-    idle = witnesses.mark(solution, state) ? 0 : idle + 1;
-  }
 }

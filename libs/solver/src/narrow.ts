@@ -1,20 +1,20 @@
 import type { Narrowing, NarrowOptions, Propagation, QueryOptions } from './answers.js';
+import type { BoxPool } from './box-pool.js';
 import type { Core } from './core.js';
 import type { Meter } from './meter.js';
 import type { NarrowedCache } from './narrowed-cache.js';
 import { allowChoices, enter, flagsOf, noFlags } from './question.js';
-import type { SolutionPool } from './solution-pool.js';
 import { narrowState } from './narrow-state.js';
 
 interface Setting {
   readonly core: Core;
-  readonly pool: SolutionPool;
+  readonly boxes: BoxPool;
   readonly cache: NarrowedCache;
 }
 
 /** Which values are part of a solution that keeps every choice, and (with `free`) which would be without one's own. */
 export function narrow(setting: Setting, options: NarrowOptions, meter: Meter<Narrowing>): Narrowing {
-  const { core, pool, cache } = setting;
+  const { core, boxes, cache } = setting;
   const { network } = core;
   const choices = options.choices ?? [];
   const allowed = allowChoices(core, choices);
@@ -31,7 +31,7 @@ export function narrow(setting: Setting, options: NarrowOptions, meter: Meter<Na
     };
   };
   const narrowed =
-    known ?? (state && narrowState({ network, state, pool, diagrams: core.diagrams }, meter, watch)?.state);
+    known ?? (state && narrowState({ network, state, boxes, diagrams: core.diagrams }, meter, watch)?.state);
   if (narrowed && !known) cache.add(choices, narrowed);
   const valid = narrowed ? flagsOf(core, narrowed, allowed) : noFlags(core);
   const consistent = narrowed !== null && narrowed !== undefined;
@@ -45,7 +45,7 @@ export function narrow(setting: Setting, options: NarrowOptions, meter: Meter<Na
     const kept = choices.filter((c) => c !== choice);
     const others = allowChoices(core, kept);
     const open = enter(core, others, cache.start(core, kept));
-    const task = open && { network, state: open, pool, diagrams: core.diagrams, variables: [x] };
+    const task = open && { network, state: open, boxes, diagrams: core.diagrams, variables: [x] };
     const found = task && narrowState(task, meter, () => undefined);
     free[x] = found
       ? (flagsOf(core, found.state, others)[x] as Uint8Array)

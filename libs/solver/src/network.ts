@@ -1,4 +1,4 @@
-import { lowestBit } from './bits.js';
+import { bitCount, lowestBit } from './bits.js';
 import type { Constraint } from './constraint.js';
 import type { Layout, View } from './layout.js';
 import { openState } from './layout.js';
@@ -37,6 +37,8 @@ export class Network {
   private readonly touchedBy: Int32Array;
   private running = -1;
   private readonly scratch: Uint32Array;
+  /** By view and class: the word of the domain in which a group of the class was last found. A hint only. */
+  private readonly lastFound: readonly Uint16Array[];
 
   constructor(
     readonly layout: Layout,
@@ -54,6 +56,7 @@ export class Network {
     this.active = new Uint8Array(constraints.length).fill(1);
     this.failures = new Float64Array(layout.variables).fill(1);
     this.scratch = new Uint32Array(Math.max(1, ...layout.views.map((v) => v.words)));
+    this.lastFound = layout.views.map((v) => new Uint16Array(v.isDomain ? 0 : v.count));
     this.state = openState(layout);
   }
 
@@ -173,33 +176,65 @@ export class Network {
 
   /** Brings the views of a variable up to its domain, and wakes the constraints that see a change. */
   private refresh(variable: number): boolean {
-    const { state, layout, scratch } = this;
-    const start = layout.domain[variable] as number;
+    const { state, layout } = this;
     const end = layout.domain[variable + 1] as number;
-    let any = 0;
-    for (let w = start; w < end; w++) any |= state[w] as number;
-    if (any === 0) return false;
+    let groups = 0;
+    for (let w = layout.domain[variable] as number; w < end; w++) groups += bitCount(state[w] as number);
+    if (groups === 0) return false;
     for (const id of layout.viewsOf[variable] as Int32Array) {
       const view = layout.views[id] as View;
-      if (view.isDomain) {
-        this.enqueueAll(id, this.touchedBy[variable] as number);
-        continue;
-      }
-      scratch.fill(0, 0, view.words);
-      for (let w = start; w < end; w++)
-        for (let word = state[w] as number; word !== 0; word &= word - 1) {
-          const c = view.classOf[((w - start) << 5) + lowestBit(word)] as number;
-          scratch[c >>> 5] = (scratch[c >>> 5] as number) | (1 << (c & 31));
-        }
-      let changed = false;
-      for (let w = 0; w < view.words; w++)
-        if (state[view.offset + w] !== scratch[w]) {
-          state[view.offset + w] = scratch[w] as number;
-          changed = true;
-        }
-      if (changed) this.enqueueAll(id, -1);
+      if (view.isDomain) this.enqueueAll(id, this.touchedBy[variable] as number);
+      else if (groups < view.count ? this.refreshByGroups(view) : this.refreshByClasses(view, id))
+        this.enqueueAll(id, -1);
     }
     return true;
+  }
+
+  /** For few groups: collects their classes. @returns whether a class is gone */
+  private refreshByGroups(view: View): boolean {
+    const { state, scratch } = this;
+    const { classOf, domainOffset, domainWords } = view;
+    scratch.fill(0, 0, view.words);
+    for (let w = 0; w < domainWords; w++)
+      for (let word = state[domainOffset + w] as number; word !== 0; word &= word - 1) {
+        const c = classOf[(w << 5) + lowestBit(word)] as number;
+        scratch[c >>> 5] = (scratch[c >>> 5] as number) | (1 << (c & 31));
+      }
+    let changed = false;
+    for (let w = 0; w < view.words; w++)
+      if (state[view.offset + w] !== scratch[w]) {
+        state[view.offset + w] = scratch[w] as number;
+        changed = true;
+      }
+    return changed;
+  }
+
+  /** For many groups: looks for a group of each class, first where one was found last. @returns whether a class is gone */
+  private refreshByClasses(view: View, id: number): boolean {
+    const { state } = this;
+    const { masks, domainOffset, domainWords } = view;
+    const lastFound = this.lastFound[id] as Uint16Array;
+    let changed = false;
+    for (let w = 0; w < view.words; w++) {
+      const at = view.offset + w;
+      for (let word = state[at] as number; word !== 0; word &= word - 1) {
+        const bit = lowestBit(word);
+        const c = (w << 5) + bit;
+        const mask = c * domainWords;
+        let d = lastFound[c] as number;
+        if (((state[domainOffset + d] as number) & (masks[mask + d] as number)) !== 0) continue;
+        d = 0;
+        while (d < domainWords && ((state[domainOffset + d] as number) & (masks[mask + d] as number)) === 0)
+          d++;
+        if (d < domainWords) {
+          lastFound[c] = d;
+          continue;
+        }
+        state[at] = (state[at] as number) & ~(1 << bit);
+        changed = true;
+      }
+    }
+    return changed;
   }
 
   private enqueueAll(view: number, except: number): void {

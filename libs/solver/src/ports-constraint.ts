@@ -101,37 +101,22 @@ export class PortsConstraint implements Constraint {
     );
   }
 
-  isSatisfied(solution: Int32Array): boolean {
-    return isSatisfied(this.spec, this.bound.sizes, solution);
+  /** Where the least needs of each user are those of one class, all users can have their least at once. */
+  isExact(network: Network): boolean {
+    for (const [u, { rows }] of this.bound.needs.entries()) {
+      const least = this.leastOf(network, u);
+      const { offset, words } = network.view(this.views[u] as number);
+      let isAttained = false;
+      for (let w = 0; w < words && !isAttained; w++)
+        for (let word = network.state[offset + w] as number; word !== 0 && !isAttained; word &= word - 1)
+          isAttained = this.fits(rows[(w << 5) + lowestBit(word)] as Int32Array, least);
+      if (!isAttained) return false;
+    }
+    return true;
   }
 
-  keepFlips(network: Network, assignment: Int32Array, flips: Uint32Array): void {
-    const classAt = (id: number): number => {
-      const view = network.view(id);
-      return view.classOf[assignment[view.variable] as number] as number;
-    };
-    const { needs, ports, fixedNeeds } = this.bound;
-    const total = this.total;
-    total.set(fixedNeeds);
-    for (const [u, table] of needs.entries())
-      this.add(total, table.rows[classAt(this.views[u] as number)] as Int32Array, 1);
-    const host = ports.rows[this.hostView < 0 ? 0 : classAt(this.hostView)] as Int32Array;
-    const clear = (id: number, c: number): void => {
-      const at = network.view(id).offset + (c >>> 5);
-      flips[at] = (flips[at] as number) & ~(1 << (c & 31));
-    };
-    if (this.hostView >= 0)
-      for (const [c, row] of ports.rows.entries()) if (!this.fits(total, row)) clear(this.hostView, c);
-    for (const [u, table] of needs.entries()) {
-      const id = this.views[u] as number;
-      this.add(total, table.rows[classAt(id)] as Int32Array, -1);
-      for (const [c, row] of table.rows.entries()) {
-        this.trial.set(total);
-        this.add(this.trial, row, 1);
-        if (!this.fits(this.trial, host)) clear(id, c);
-      }
-      this.add(total, table.rows[classAt(id)] as Int32Array, 1);
-    }
+  isSatisfied(solution: Int32Array): boolean {
+    return isSatisfied(this.spec, this.bound.sizes, solution);
   }
 
   private add(to: Int32Array, row: Int32Array, sign: number): void {
@@ -153,21 +138,24 @@ export class PortsConstraint implements Constraint {
     return false;
   }
 
+  /** The least needs of a user, threshold by threshold. */
+  private leastOf(network: Network, u: number): Int32Array {
+    const { rows } = this.bound.needs[u] as CountTable;
+    const { offset, words } = network.view(this.views[u] as number);
+    const least = (this.least[u] as Int32Array).fill(MANY);
+    for (let w = 0; w < words; w++)
+      for (let word = network.state[offset + w] as number; word !== 0; word &= word - 1) {
+        const row = rows[(w << 5) + lowestBit(word)] as Int32Array;
+        for (let k = 0; k < this.thresholds; k++)
+          if ((row[k] as number) < (least[k] as number)) least[k] = row[k] as number;
+      }
+    return least;
+  }
+
   /** Adds up the least needs of each user, threshold by threshold; refuted where no present host has the ports. */
   private isRefuted(network: Network): boolean {
-    const { state } = network;
     this.total.set(this.bound.fixedNeeds);
-    for (const [u, { rows }] of this.bound.needs.entries()) {
-      const { offset, words } = network.view(this.views[u] as number);
-      const least = (this.least[u] as Int32Array).fill(MANY);
-      for (let w = 0; w < words; w++)
-        for (let word = state[offset + w] as number; word !== 0; word &= word - 1) {
-          const row = rows[(w << 5) + lowestBit(word)] as Int32Array;
-          for (let k = 0; k < this.thresholds; k++)
-            if ((row[k] as number) < (least[k] as number)) least[k] = row[k] as number;
-        }
-      this.add(this.total, least, 1);
-    }
+    for (let u = 0; u < this.bound.needs.length; u++) this.add(this.total, this.leastOf(network, u), 1);
     return !this.fitsSomeHost(network, this.total);
   }
 

@@ -64,7 +64,7 @@ export class SumConstraint implements Constraint {
   private readonly classes: Int32Array;
   /** By how much rounding may move a load against its limit, with room to spare. */
   private readonly slack: number;
-  private whole: { inequalities: readonly Inequality[] | null } | null = null;
+  private whole: { inequalities: readonly Inequality[] | null; unit: number } | null = null;
   /** Sum of the least loads, and the limit of the class that leaves most room. */
   private total = 0;
   private room = 0;
@@ -106,19 +106,28 @@ export class SumConstraint implements Constraint {
    * what rounding to 12 digits compares.
    */
   get wholeInequalities(): readonly Inequality[] | null {
-    this.whole ??= { inequalities: this.inWholeNumbers() };
-    return this.whole.inequalities;
+    return this.inWhole().inequalities;
   }
 
-  private inWholeNumbers(): readonly Inequality[] | null {
+  /** In whole numbers bounds are exact, as long as rounding stays below their unit. */
+  isExact(): boolean {
+    const { inequalities, unit } = this.inWhole();
+    return inequalities !== null && this.slack < unit / 2;
+  }
+
+  private inWhole(): { inequalities: readonly Inequality[] | null; unit: number } {
+    return (this.whole ??= this.workOutWhole());
+  }
+
+  private workOutWhole(): { inequalities: readonly Inequality[] | null; unit: number } {
     const { places, fixedLoad, constant, margin, strict } = this.bound;
-    if (margin || strict) return null;
+    if (margin || strict) return { inequalities: null, unit: 0 };
     const limits = places.flatMap((p) => (p.limits ? [...p.limits] : []));
     const numbers = [fixedLoad, constant, ...places.flatMap((p) => [...p.loads]), ...limits].filter(
       Number.isFinite,
     );
     const scale = decimalScale(numbers);
-    if (scale === null) return null;
+    if (scale === null) return { inequalities: null, unit: 0 };
     const whole = (x: number): number => Math.round(x * scale);
     const greatest = places.reduce((sum, { loads }) => sum + whole(Math.max(...loads)), whole(fixedLoad));
     const least = places.reduce((sum, { loads }) => sum + whole(Math.min(...loads)), whole(fixedLoad));
@@ -128,7 +137,8 @@ export class SumConstraint implements Constraint {
     );
     const setter = places.findIndex((p) => p.limits !== null);
     const most = (setter < 0 ? limit(constant) : 0) - whole(fixedLoad);
-    return [{ weights, most, ...(setter < 0 ? {} : { limit: setter }) }];
+    const inequalities = [{ weights, most, ...(setter < 0 ? {} : { limit: setter }) }];
+    return { inequalities, unit: 1 / scale };
   }
 
   get views(): Int32Array {
@@ -155,37 +165,6 @@ export class SumConstraint implements Constraint {
 
   isSatisfied(solution: Int32Array): boolean {
     return isSatisfied(this.spec, this.bound.sizes, solution);
-  }
-
-  keepFlips(network: Network, assignment: Int32Array, flips: Uint32Array): void {
-    const classes = this.classes;
-    for (let p = 0; p < this.views.length; p++) {
-      const view = network.view(this.views[p] as number);
-      classes[p] = view.classOf[assignment[view.variable] as number] as number;
-    }
-    let load = this.bound.fixedLoad;
-    let limit = this.bound.constant;
-    for (let p = 0; p < this.views.length; p++) {
-      const { loads, limits } = this.bound.places[p] as SumPlace;
-      load += loads[classes[p] as number] as number;
-      if (limits) limit = limits[classes[p] as number] as number;
-    }
-    const room = this.within(limit);
-    for (let p = 0; p < this.views.length; p++) {
-      const { loads, limits } = this.bound.places[p] as SumPlace;
-      const { count, offset } = network.view(this.views[p] as number);
-      const here = classes[p] as number;
-      const others = load - (loads[here] as number);
-      for (let c = 0; c < count; c++) {
-        const gap = (limits ? this.within(limits[c] as number) : room) - others - (loads[c] as number);
-        if (gap > this.slack) continue;
-        classes[p] = c;
-        if (gap >= -this.slack && this.allows(classes)) continue;
-        const at = offset + (c >>> 5);
-        flips[at] = (flips[at] as number) & ~(1 << (c & 31));
-      }
-      classes[p] = here;
-    }
   }
 
   /** Exact, in the declared order. */

@@ -22,6 +22,8 @@ export class TableConstraint implements Constraint {
   private readonly leadingIn: Int32Array[];
   private sweep = 0;
   private readonly supported: Uint32Array[];
+  /** Present classes on the edges of each node that lead to the end. */
+  private readonly covered: Uint32Array[];
   private readonly present: Int32Array;
   private costBefore: Float64Array[] | null = null;
   private costAfter: Float64Array[] | null = null;
@@ -44,6 +46,7 @@ export class TableConstraint implements Constraint {
     this.present = new Int32Array(Math.max(...diagram.layers.map((l) => l.classes)));
     this.reachedCount = new Int32Array(diagram.layers.length);
     this.supported = diagram.layers.map((l) => new Uint32Array(l.words));
+    this.covered = diagram.layers.map((l) => new Uint32Array(l.nodes * l.words));
   }
 
   get views(): Int32Array {
@@ -55,6 +58,7 @@ export class TableConstraint implements Constraint {
     if (!this.sweepUp(network)) return false;
     for (let p = 0; p < this.views.length; p++)
       network.keep(this.views[p] as number, this.supported[p] as Uint32Array);
+    if (this.isComplete()) network.settle();
     return true;
   }
 
@@ -69,30 +73,12 @@ export class TableConstraint implements Constraint {
     return this.leadsToEnd(0, 0, classes);
   }
 
-  isSatisfied(solution: Int32Array): boolean {
-    return isSatisfied(this.spec, this.bound.sizes, solution);
+  isExact(): boolean {
+    return true;
   }
 
-  keepFlips(network: Network, assignment: Int32Array, flips: Uint32Array): void {
-    const { layers } = this.bound.diagram;
-    const classes = Array.from(this.views, (id) => {
-      const view = network.view(id);
-      return view.classOf[assignment[view.variable] as number] as number;
-    });
-    let node = 0;
-    for (let p = 0; p < layers.length; p++) {
-      const layer = layers[p] as Layer;
-      const { offset } = network.view(this.views[p] as number);
-      const possible = (this.supported[p] as Uint32Array).fill(0);
-      for (let e = layer.first[node] as number; e < (layer.first[node + 1] as number); e++) {
-        if (!this.leadsToEnd(layer.to[e] as number, p + 1, classes)) continue;
-        for (let w = 0; w < layer.words; w++)
-          possible[w] = (possible[w] as number) | (layer.masks[e * layer.words + w] as number);
-      }
-      for (let w = 0; w < layer.words; w++)
-        flips[offset + w] = (flips[offset + w] as number) & (possible[w] as number);
-      node = layer.next[node * layer.classes + (classes[p] as number)] as number;
-    }
+  isSatisfied(solution: Int32Array): boolean {
+    return isSatisfied(this.spec, this.bound.sizes, solution);
   }
 
   cheapestOf(network: Network, costs: readonly Float64Array[]): readonly Float64Array[] {
@@ -196,6 +182,25 @@ export class TableConstraint implements Constraint {
     }
   }
 
+  /** After both sweeps: whether every combination of supported classes is a path, so that nothing more can be removed. */
+  private isComplete(): boolean {
+    const { sweep } = this;
+    const { layers } = this.bound.diagram;
+    for (let p = 0; p < layers.length; p++) {
+      const { words } = layers[p] as Layer;
+      const reached = this.reached[p] as Int32Array;
+      const leading = this.leadingIn[p] as Int32Array;
+      const covered = this.covered[p] as Uint32Array;
+      const supported = this.supported[p] as Uint32Array;
+      for (let i = 0; i < (this.reachedCount[p] as number); i++) {
+        const node = reached[i] as number;
+        if (leading[node] !== sweep) continue;
+        for (let w = 0; w < words; w++) if (covered[node * words + w] !== supported[w]) return false;
+      }
+    }
+    return true;
+  }
+
   /** Collects the classes on edges that are reached and lead to the end. @returns whether there is a path */
   private sweepUp(network: Network): boolean {
     const { state } = network;
@@ -208,10 +213,12 @@ export class TableConstraint implements Constraint {
       const leading = this.leadingIn[p] as Int32Array;
       const rest = p + 1 < layers.length ? (this.leadingIn[p + 1] as Int32Array) : null;
       const supported = (this.supported[p] as Uint32Array).fill(0);
+      const covered = this.covered[p] as Uint32Array;
       let any = false;
       for (let i = 0; i < (this.reachedCount[p] as number); i++) {
         const node = reached[i] as number;
         const end = first[node + 1] as number;
+        for (let w = 0; w < words; w++) covered[node * words + w] = 0;
         for (let e = first[node] as number; e < end; e++) {
           if (rest && rest[to[e] as number] !== sweep) continue;
           for (let w = 0; w < words; w++) {
@@ -220,6 +227,7 @@ export class TableConstraint implements Constraint {
             any = true;
             leading[node] = sweep;
             supported[w] = (supported[w] as number) | present;
+            covered[node * words + w] = (covered[node * words + w] as number) | present;
           }
         }
       }
