@@ -35,7 +35,9 @@ export function useView(client: EngineClient | undefined, document: SystemInput 
     const run = async (): Promise<void> => {
       const [view, narrowed] = await Promise.all([
         client.ask('view', { document }, withdraw.signal).then((answer) => {
-          if (answer.ok) setKnown((before) => ({ ...before, view: answer.value, fault: undefined }));
+          // The first view shows while the tables for narrowing are still built; a later one comes with what fits, at once.
+          if (answer.ok)
+            setKnown((before) => (before.view === undefined ? { ...before, view: answer.value } : before));
           return answer;
         }),
         client.ask('narrow', { document }, withdraw.signal),

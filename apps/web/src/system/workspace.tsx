@@ -3,7 +3,7 @@
 import { inquirySchema, parseSlotPath, readDocument } from '@flangewise/model';
 import { useQueryClient } from '@tanstack/react-query';
 import Link from 'next/link';
-import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
+import { useCallback, useDeferredValue, useEffect, useMemo, useRef, useState } from 'react';
 import type { InquiryRecord } from '../api/use-inquiry';
 import type { Me } from '../api/use-me';
 import { ConditionStrip } from '../conditions/condition-strip';
@@ -79,7 +79,8 @@ export function Workspace({ me, system, inquiry, job, links, engine }: Workspace
     if (saving.state.kind === 'saved') void queries.invalidateQueries({ queryKey: ['inquiry', inquiry.id] });
   }, [saving.state, queries, inquiry.id]);
 
-  const scenes = useScenes(view?.drawing, set);
+  // What fits and what holds is said at once; the drawing follows as soon as there is time for it.
+  const scenes = useScenes(useDeferredValue(view?.drawing), set);
   const sets = document.sets ?? [];
   const setNames = setNamesOf(sets);
   const rows = useMemo(
