@@ -27,10 +27,41 @@ export const allReferenceCases = (): readonly ReferenceCase[] =>
 export const referenceCases = (domain: string): readonly ReferenceCase[] =>
   allReferenceCases().filter((referenceCase) => referenceCase.calculation.startsWith(`${domain}.`));
 
+/** Inputs on which a calculation gives a result. */
+export type Sample = Pick<ReferenceCase, 'calculation' | 'inputs'>;
+
+const samplesFile = new URL('../../../tests/bench/engineering-samples.json', import.meta.url);
+
+/** A sample of each calculation of a domain that has no reference case. For tests. */
+export const samples = (domain: string): readonly Sample[] =>
+  (JSON.parse(readFileSync(samplesFile, 'utf8')) as readonly Sample[]).filter(({ calculation }) =>
+    calculation.startsWith(`${domain}.`),
+  );
+
 const agrees = (actual: unknown, expected: number | string, relativeTolerance: number): boolean =>
   typeof expected === 'number' && typeof actual === 'number'
     ? Math.abs(actual - expected) <= relativeTolerance * Math.abs(expected)
     : actual === expected;
+
+const find = (calculations: readonly Calculation[], id: string): Calculation => {
+  const subject = calculations.find((candidate) => candidate.id === id);
+  assert(subject, `there is no calculation ${id}`);
+  return subject;
+};
+
+/** Throws where the evidence of a sample gives another result, or cannot be redone. For tests. */
+export const assertEvidence = (
+  calculations: readonly Calculation[],
+  { calculation, inputs }: Sample,
+): void => {
+  const subject = find(calculations, calculation);
+  const [plain, evidence] = [evaluate(subject, inputs), evaluateWithEvidence(subject, inputs)];
+  assert(plain.ok, `${calculation}: ${plain.ok ? '' : plain.error.message}`);
+  assert(evidence.ok, `${calculation}: no evidence`);
+  assert.deepEqual(evidence.value.outputs, plain.value, `${calculation}: the evidence gives another result`);
+  assert(evidence.value.steps.length > 0, `${calculation}: no steps`);
+  assert.deepEqual(stepFaults(evidence.value.steps), [], `${calculation}: the evidence cannot be redone`);
+};
 
 /**
  * Evaluates a case by the calculation that it names, and throws where a result leaves the tolerance, or the evidence
@@ -40,8 +71,7 @@ export const assertReferenceCase = (
   calculations: readonly Calculation[],
   { id, calculation, inputs, expected, relativeTolerance, source }: ReferenceCase,
 ): void => {
-  const subject = calculations.find((candidate) => candidate.id === calculation);
-  assert(subject, `${id}: there is no calculation ${calculation}`);
+  const subject = find(calculations, calculation);
   const outcome = evaluate(subject, inputs);
   assert(outcome.ok, `${id}: ${outcome.ok ? '' : outcome.error.message}`);
   for (const [field, value] of Object.entries(expected)) {
@@ -51,8 +81,5 @@ export const assertReferenceCase = (
       `${id}: ${field} is ${String(actual)}; ${String(value)} ± ${String(relativeTolerance * 100)} % by ${source}`,
     );
   }
-  const evidence = evaluateWithEvidence(subject, inputs);
-  assert(evidence.ok, `${id}: no evidence`);
-  assert.deepEqual(evidence.value.outputs, outcome.value, `${id}: the evidence gives another result`);
-  assert.deepEqual(stepFaults(evidence.value.steps), [], `${id}: the evidence cannot be redone`);
+  assertEvidence(calculations, { calculation, inputs });
 };

@@ -1,5 +1,5 @@
 import { describe, it } from 'vitest';
-import { assertReferenceCase, referenceCases } from '../reference-cases.js';
+import { assertEvidence, assertReferenceCase, referenceCases, samples } from '../reference-cases.js';
 import { closureCalculations } from './closure-calculations.js';
 
 describe('closure agrees with the reference cases', () => {
@@ -10,3 +10,10 @@ describe('closure agrees with the reference cases', () => {
     },
   );
 });
+
+it.each(samples('closure').map((sample) => [sample.calculation, sample] as const))(
+  '%s can be redone from its evidence',
+  (_id, sample) => {
+    assertEvidence(closureCalculations, sample);
+  },
+);

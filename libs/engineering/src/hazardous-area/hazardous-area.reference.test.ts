@@ -1,5 +1,5 @@
 import { describe, it } from 'vitest';
-import { assertReferenceCase, referenceCases } from '../reference-cases.js';
+import { assertEvidence, assertReferenceCase, referenceCases, samples } from '../reference-cases.js';
 import { hazardousAreaCalculations } from './hazardous-area-calculations.js';
 
 describe('explosive atmospheres agree with the reference cases', () => {
@@ -10,3 +10,10 @@ describe('explosive atmospheres agree with the reference cases', () => {
     },
   );
 });
+
+it.each(samples('hazardousArea').map((sample) => [sample.calculation, sample] as const))(
+  '%s can be redone from its evidence',
+  (_id, sample) => {
+    assertEvidence(hazardousAreaCalculations, sample);
+  },
+);

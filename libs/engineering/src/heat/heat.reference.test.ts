@@ -1,5 +1,5 @@
 import { describe, it } from 'vitest';
-import { assertReferenceCase, referenceCases } from '../reference-cases.js';
+import { assertEvidence, assertReferenceCase, referenceCases, samples } from '../reference-cases.js';
 import { heatCalculations } from './heat-calculations.js';
 
 describe('heat agrees with the reference cases', () => {
@@ -10,3 +10,10 @@ describe('heat agrees with the reference cases', () => {
     },
   );
 });
+
+it.each(samples('heat').map((sample) => [sample.calculation, sample] as const))(
+  '%s can be redone from its evidence',
+  (_id, sample) => {
+    assertEvidence(heatCalculations, sample);
+  },
+);

@@ -1,5 +1,5 @@
 import { describe, it } from 'vitest';
-import { assertReferenceCase, referenceCases } from '../reference-cases.js';
+import { assertEvidence, assertReferenceCase, referenceCases, samples } from '../reference-cases.js';
 import { pedCalculations } from './ped-calculations.js';
 
 describe('classification of pressure equipment agrees with the reference cases', () => {
@@ -10,3 +10,10 @@ describe('classification of pressure equipment agrees with the reference cases',
     },
   );
 });
+
+it.each(samples('ped').map((sample) => [sample.calculation, sample] as const))(
+  '%s can be redone from its evidence',
+  (_id, sample) => {
+    assertEvidence(pedCalculations, sample);
+  },
+);

@@ -1,5 +1,5 @@
 import { describe, it } from 'vitest';
-import { assertReferenceCase, referenceCases } from '../reference-cases.js';
+import { assertEvidence, assertReferenceCase, referenceCases, samples } from '../reference-cases.js';
 import { stirringCalculations } from './stirring-calculations.js';
 
 describe('stirring agrees with the reference cases', () => {
@@ -10,3 +10,10 @@ describe('stirring agrees with the reference cases', () => {
     },
   );
 });
+
+it.each(samples('stirring').map((sample) => [sample.calculation, sample] as const))(
+  '%s can be redone from its evidence',
+  (_id, sample) => {
+    assertEvidence(stirringCalculations, sample);
+  },
+);
