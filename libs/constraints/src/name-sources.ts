@@ -1,4 +1,4 @@
-import { citationText, shortCitation } from '@flangewise/engineering';
+import { citationText, shortCitation, withSourceNames } from '@flangewise/engineering';
 import type { Assessment } from '@flangewise/model';
 
 /** An assessment for people: sources by name instead of key, short beside a check, in full beside a calculation. */
@@ -9,6 +9,9 @@ export const nameSources = (assessment: Assessment): Assessment => ({
     source: result.source.map((one) => ({ ...one, citation: shortCitation(one.citation) })),
     evidence: result.evidence.map((evidence) => ({
       ...evidence,
+      steps: evidence.steps.map((step) =>
+        step.note === undefined ? step : { ...step, note: withSourceNames(step.note) },
+      ),
       source: evidence.source.map((one) => ({ ...one, citation: citationText(one.citation) })),
     })),
   })),

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { citationText, shortCitation } from './citation-text.js';
+import { citationText, shortCitation, withSourceNames } from './citation-text.js';
 import { sources } from './sources.js';
 
 describe('a citation for people', () => {
@@ -27,6 +27,13 @@ describe('a citation for people', () => {
 
   it('tells two sources in one citation apart', () => {
     expect(shortCitation('lehrer-1970, stein-schmidt-1993')).toBe('Lehrer 1970; Stein 1993');
+  });
+
+  it('names sources that stand by key in other words', () => {
+    expect(withSourceNames('ethanol, vdi-heat-atlas part D3; perry-8 table 2-32 gives 824 kg/m3')).toBe(
+      'ethanol, VDI Heat Atlas part D3; Green 2008 table 2-32 gives 824 kg/m3',
+    );
+    expect(withSourceNames('non-metallic, half-open, n-hexane')).toBe('non-metallic, half-open, n-hexane');
   });
 
   it('leaves words as they are', () => {

@@ -35,6 +35,13 @@ const told = (citation: string, name: (source: Source) => string, between: strin
     : `${name(found)}; ${told(rest, name, between)}`;
 };
 
+/** Words in which sources stand by key, each named short instead: "vdi-heat-atlas part D3" → "VDI Heat Atlas part D3". */
+export const withSourceNames = (words: string): string =>
+  words.replace(/(?<![\w-])[a-z][a-z0-9]*(?:-[a-z0-9:.]*[a-z0-9])+(?![\w-])/gu, (key) => {
+    const found = findSource(key);
+    return found?.key === key ? shortNames[found.kind](found.citation) : key;
+  });
+
 /** A citation in full: `kern-1950 ch. 18` → "Kern, D. Q.: Process Heat Transfer, McGraw-Hill, 1950, ch. 18". */
 export const citationText = (citation: string): string => told(citation, (source) => source.citation, ', ');
 

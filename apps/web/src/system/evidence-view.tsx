@@ -1,5 +1,6 @@
 import type { Evidence, SourceReference, Step } from '@flangewise/model';
 import { stepValueText } from '@flangewise/documents/drawings';
+import { formulaPieces } from './formula-pieces';
 
 const basisWords: Readonly<Record<SourceReference['basis'], string>> = {
   published: '',
@@ -23,13 +24,32 @@ export function Sources({ sources }: { readonly sources: readonly SourceReferenc
   );
 }
 
+function Formula({ text }: { readonly text: string }) {
+  return formulaPieces(text).map((piece, i) => {
+    const key = `${String(i)} ${piece.text}`;
+    switch (piece.at) {
+      case 'line':
+        return <span key={key}>{piece.text}</span>;
+      case 'low':
+        return <sub key={key}>{piece.text}</sub>;
+      case 'high':
+        return <sup key={key}>{piece.text}</sup>;
+    }
+  });
+}
+
 function StepRow({ step, index }: { readonly step: Step; readonly index: number }) {
   return (
     <tr>
       <td className="w-6 text-ink2">{index + 1}</td>
       <td>
-        <i className="font-serif text-[1.04em]">{step.symbol}</i> ={' '}
-        <span className="font-serif">{step.formula}</span>
+        <i className="font-serif text-[1.04em]">
+          <Formula text={step.symbol} />
+        </i>{' '}
+        ={' '}
+        <span className="font-serif">
+          <Formula text={step.formula} />
+        </span>
         <span className="lab block break-words">{step.substituted}</span>
         {step.note !== undefined && <span className="lab block italic">{step.note}</span>}
       </td>

@@ -143,7 +143,8 @@ const labelBody = (callout: Callout): string => {
     `<text class="c1" x="${figure(x)}" y="${figure(y - 22)}">${String(number)}\u2002${escaped(slot.title)}</text>`,
     `<text class="c2" x="${figure(x)}" y="${figure(y - 6)}">${escaped(words.name)}</text>`,
     verdict,
-  ].join('');
+    // Words of one label stay apart where its text is read or copied.
+  ].join('\n');
 };
 
 const balloonBody = (callout: Callout): string => {

@@ -9,7 +9,7 @@ export default function SignIn() {
     <main id="main" className="mx-auto grid min-h-dvh max-w-[400px] content-center px-6 py-12">
       <div className="pane px-7 pt-6 pb-8">
         <Brand />
-        <h1 className="mt-8">Sign in to Flangewise</h1>
+        <h1 className="mt-8">Sign in</h1>
         <SignInForm />
       </div>
       <p className="lab mt-4 px-1">
