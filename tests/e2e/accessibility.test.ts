@@ -141,7 +141,7 @@ const states: readonly (readonly [title: string, open: (page: Page, job: Job) =>
 const show = (page: Page, theme: 'light' | 'dark'): Promise<unknown> =>
   page.evaluate((chosen) => Object.assign(document.documentElement.dataset, { theme: chosen }), theme);
 
-it('keeps nobody out, with light pages and with dark ones', { timeout: 300_000 }, async () => {
+it('keeps nobody out, with light pages and with dark ones', async () => {
   const page = await openPage({ path: '/sign-in' });
   const found: Record<string, readonly string[]> = {};
   const look = async (title: string): Promise<void> => {

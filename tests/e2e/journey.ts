@@ -57,6 +57,14 @@ export async function waitForChecks(page: Page): Promise<void> {
   await page.getByRole('heading', { name: 'Checks, worst first' }).waitFor();
 }
 
+/** Drafts the offer of the system on the page, and waits until it stands there. */
+export async function makeOffer(page: Page): Promise<void> {
+  await page.getByRole('link', { name: 'Draft offer' }).first().click();
+  await answerTo(page, 'offers.create', () => page.getByRole('button', { name: 'Make the offer' }).click());
+  await page.waitForURL(/\/offers\/[\w-]+$/);
+  await page.getByRole('table', { name: 'Positions' }).waitFor();
+}
+
 /** The id at the end of the address, of an inquiry, a system or an offer. */
 export function idInAddress(page: Page, kind: 'inquiries' | 'systems' | 'offers'): string {
   const { pathname } = new URL(page.url());

@@ -22,73 +22,65 @@ const gaugeOf = async (api: Api, systemId: string): Promise<unknown> =>
 
 const gaugeOn = (page: Page): Promise<string> => readSlot(page, 'Pressure gauge');
 
-it(
-  'loses neither one’s own change nor that of somebody else who was quicker',
-  { timeout: 120_000 },
-  async () => {
-    const mine = await openAs('engineer');
-    const api = await apiOf(mine);
-    const { systemId } = await saveJob(api, readInquiry('01-hydrogenation'));
-    await openSystem(mine, systemId);
-    await step('let another session change the gauge of the same system', async () => {
-      const { document, version } = await api.systems.get.query({ id: systemId });
-      const sets = document.sets?.map((set) => ({
-        ...set,
-        choices: { ...set.choices, pressureGauge: 'PG-3005' },
-      }));
-      await api.systems.save.mutate({ id: systemId, version, document: { ...document, sets } });
-    });
-    const question = mine.getByRole('dialog', { name: 'Someone else changed it' });
-    await step('ask whose change stands', async () => {
-      await openSlot(mine, 'Pressure gauge');
-      await option(mine, gauges[0]).click();
-      await question.waitFor();
-      const row = question.getByRole('row', { name: /Pressure gauge/ });
-      expect(await row.innerText()).toContain(gauges[0]);
-      expect(await gaugeOf(api, systemId)).toBe('PG-3005');
-    });
-    await step('keep mine when told so', async () => {
-      await saving(mine, () => question.getByRole('button', { name: 'Keep mine' }).click());
-      await question.waitFor({ state: 'detached' });
-      expect(await gaugeOf(api, systemId)).toBe('PG-2003');
-      expect(await gaugeOn(mine)).toContain(gauges[0]);
-    });
-  },
-);
+it('loses neither one’s own change nor that of somebody else who was quicker', async () => {
+  const mine = await openAs('engineer');
+  const api = await apiOf(mine);
+  const { systemId } = await saveJob(api, readInquiry('01-hydrogenation'));
+  await openSystem(mine, systemId);
+  await step('let another session change the gauge of the same system', async () => {
+    const { document, version } = await api.systems.get.query({ id: systemId });
+    const sets = document.sets?.map((set) => ({
+      ...set,
+      choices: { ...set.choices, pressureGauge: 'PG-3005' },
+    }));
+    await api.systems.save.mutate({ id: systemId, version, document: { ...document, sets } });
+  });
+  const question = mine.getByRole('dialog', { name: 'Someone else changed it' });
+  await step('ask whose change stands', async () => {
+    await openSlot(mine, 'Pressure gauge');
+    await option(mine, gauges[0]).click();
+    await question.waitFor();
+    const row = question.getByRole('row', { name: /Pressure gauge/ });
+    expect(await row.innerText()).toContain(gauges[0]);
+    expect(await gaugeOf(api, systemId)).toBe('PG-3005');
+  });
+  await step('keep mine when told so', async () => {
+    await saving(mine, () => question.getByRole('button', { name: 'Keep mine' }).click());
+    await question.waitFor({ state: 'detached' });
+    expect(await gaugeOf(api, systemId)).toBe('PG-2003');
+    expect(await gaugeOn(mine)).toContain(gauges[0]);
+  });
+});
 
-it(
-  'keeps changes while the line is down, over a reload, and saves them when it is back',
-  { timeout: 120_000 },
-  async () => {
-    const page = await openAs('engineer');
-    const api = await apiOf(page);
-    const { systemId } = await saveJob(api, readInquiry('01-hydrogenation'));
-    await openSystem(page, systemId);
-    const saves = '**/api/trpc/systems.save**';
-    await page.route(saves, (route) => route.abort('internetdisconnected'));
-    await step('say that the change is kept on this computer', async () => {
-      await openSlot(page, 'Pressure gauge');
-      await option(page, gauges[0]).click();
-      await page.getByRole('status').filter({ hasText: '1 change is kept on this computer' }).waitFor();
-      expect(await gaugeOn(page)).toContain(gauges[0]);
-      expect(await gaugeOf(api, systemId)).not.toBe('PG-2003');
+it('keeps changes while the line is down, over a reload, and saves them when it is back', async () => {
+  const page = await openAs('engineer');
+  const api = await apiOf(page);
+  const { systemId } = await saveJob(api, readInquiry('01-hydrogenation'));
+  await openSystem(page, systemId);
+  const saves = '**/api/trpc/systems.save**';
+  await page.route(saves, (route) => route.abort('internetdisconnected'));
+  await step('say that the change is kept on this computer', async () => {
+    await openSlot(page, 'Pressure gauge');
+    await option(page, gauges[0]).click();
+    await page.getByRole('status').filter({ hasText: '1 change is kept on this computer' }).waitFor();
+    expect(await gaugeOn(page)).toContain(gauges[0]);
+    expect(await gaugeOf(api, systemId)).not.toBe('PG-2003');
+  });
+  await step('still have it after a reload', async () => {
+    await page.reload();
+    await waitForChecks(page);
+    await showList(page);
+    expect(await gaugeOn(page)).toContain(gauges[0]);
+  });
+  await step('save it when the line is back', async () => {
+    await saving(page, async () => {
+      await page.unroute(saves);
+      await page.evaluate(() => dispatchEvent(new Event('online')));
     });
-    await step('still have it after a reload', async () => {
-      await page.reload();
-      await waitForChecks(page);
-      await showList(page);
-      expect(await gaugeOn(page)).toContain(gauges[0]);
-    });
-    await step('save it when the line is back', async () => {
-      await saving(page, async () => {
-        await page.unroute(saves);
-        await page.evaluate(() => dispatchEvent(new Event('online')));
-      });
-      expect(await gaugeOf(api, systemId)).toBe('PG-2003');
-      await page
-        .getByRole('status')
-        .filter({ hasText: 'kept on this computer' })
-        .waitFor({ state: 'detached' });
-    });
-  },
-);
+    expect(await gaugeOf(api, systemId)).toBe('PG-2003');
+    await page
+      .getByRole('status')
+      .filter({ hasText: 'kept on this computer' })
+      .waitFor({ state: 'detached' });
+  });
+});

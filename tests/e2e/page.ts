@@ -29,6 +29,8 @@ export async function openPage({
     viewport: { width, height: 900 },
     colorScheme,
   });
+  // Two cores may be shared with other work; nothing here measures speed.
+  page.setDefaultTimeout(90_000);
   const errors: Error[] = [];
   page.on('pageerror', (error) => errors.push(error));
   onTestFinished(() => {

@@ -9,7 +9,7 @@ export default defineConfig({
     globalSetup: ['./product.ts'],
     // The machine is shared by the product, the browser and its pages.
     fileParallelism: false,
-    testTimeout: 60_000,
+    testTimeout: 300_000,
     hookTimeout: 60_000,
   },
 });
