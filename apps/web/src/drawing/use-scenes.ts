@@ -51,7 +51,10 @@ export function useScenes(facts: DrawingFacts | undefined, set: number): Scenes 
     () => (facts === undefined ? undefined : drawingModelOf({ ...facts, verdicts: spoken(facts.verdicts) })),
     [facts],
   );
-  const numbers = useMemo(() => (model === undefined ? nothing.numbers : numberSystem(model)), [model]);
+  const numbers = useMemo(
+    () => (model === undefined || model.sets.length === 0 ? nothing.numbers : numberSystem(model)),
+    [model],
+  );
   return useMemo(() => {
     if (model === undefined) return nothing;
     const section = sectionOf(model, { set });

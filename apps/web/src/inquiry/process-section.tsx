@@ -133,13 +133,13 @@ export function ProcessSection() {
               name="process.viscosity.start"
               label="at the start"
               kind="viscosity"
-              placeholder="1 mPas"
+              placeholder="1 mPa·s"
             />
             <TextField
               name="process.viscosity.end"
               label="at the end"
               kind="viscosity"
-              placeholder="60 000 mPas"
+              placeholder="60 000 mPa·s"
             />
           </div>
         </fieldset>
