@@ -98,14 +98,11 @@ export const assess = (
     })
     .sort(byUrgency);
   const undecided = undecidedSlots(system);
-  const blocking =
+  const stopping =
     options.specialsReleased === true
-      ? blockingOf(
-          results.filter((r) => r.status !== 'outside standard range'),
-          { ...system, specials: [] },
-          undecided,
-        )
-      : blockingOf(results, system, undecided);
+      ? results.filter(({ status }) => status !== 'outside standard range')
+      : results;
+  const blocking = blockingOf(stopping, system, undecided);
   const hardStatus: Status = statusOf(results.filter((r) => !isSoft(r)));
   const cautions = results.filter((r) => isSoft(r) && r.status === 'met with caution').map((r) => r.text);
   return {

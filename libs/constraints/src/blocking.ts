@@ -39,10 +39,8 @@ export const blockingOf = (
       return `${title}: ${words}${where === '' ? '' : ` (${where})`}`;
     });
   });
-  const unreleased = system.specials.filter(({ releasedBy }) => releasedBy === undefined);
   return [
     ...sentences,
-    ...unreleased.map(({ set }) => `special vessel of ${setName(system, set)}: to be released`),
     ...(undecided.length === 0
       ? []
       : [

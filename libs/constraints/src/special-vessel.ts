@@ -139,11 +139,11 @@ export const makeSpecialVessel = (
     shellMethod,
     form,
   } = walls.value;
-  const ps = shownQuantity(special.pressurePaGauge, 'Pa', 'down');
+  const psBar = Math.floor(special.pressurePaGauge / 1e4) / 10;
   const item: ItemOf<'vessel'> = {
     ...template,
     id: itemNumber(special.set),
-    name: `Special vessel ${shownQuantity(special.volumeL / 1000, 'm3')}, ${special.material}, PS ${ps}`,
+    name: `Special vessel ${String(special.volumeL)} L, ${special.material}, PS ${String(psBar)}`,
     massKg: Number(massKg.toPrecision(3)),
     leadTimeDays: specialLeadTimeDays,
     wetted: [special.material],

@@ -5,8 +5,8 @@ import { commonPractice } from '../../source.js';
 import { shownQuantity } from '../../shown-quantity.js';
 
 /** Impeller over vessel diameter between which each kind works; anchors and ribbons sweep the wall. */
-const sweeping = { least: 0.7, most: 0.995 };
-const free = { least: 0.2, most: 0.75 };
+const sweeping = { least: 0.85, most: 0.995 };
+const free = { least: 0.25, most: 0.75 };
 
 const sharesOf = (impeller: string): { readonly least: number; readonly most: number } =>
   impeller === 'anchor' || impeller.endsWith('ribbon') ? sweeping : free;
@@ -28,6 +28,6 @@ export const stirrerFits = judgement({
   },
   met: 'The stirrer goes into the vessel and reaches its contents.',
   source: [
-    commonPractice('a fifth to three quarters of the vessel diameter; anchors and ribbons 70 to 99.5 %'),
+    commonPractice('a quarter to three quarters of the vessel diameter; anchors and ribbons 85 to 99.5 %'),
   ],
 });

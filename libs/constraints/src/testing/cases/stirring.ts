@@ -153,11 +153,17 @@ export const stirringCases: CasesOf = {
       { name: 'fits', is: 'met' },
       { name: 'three quarters', parts: { stirrer: { diameterM: 0.075 } }, is: 'met' },
       { name: 'wider', parts: { stirrer: { diameterM: 0.0751 } }, is: 'not met' },
-      { name: 'too small', parts: { stirrer: { diameterM: 0.0199 } }, is: 'not met' },
+      { name: 'a quarter', parts: { stirrer: { diameterM: 0.025 } }, is: 'met' },
+      { name: 'too small', parts: { stirrer: { diameterM: 0.0249 } }, is: 'not met' },
       {
         name: 'an anchor sweeps the wall',
         parts: { stirrer: { impeller: 'anchor', diameterM: 0.09 } },
         is: 'met',
+      },
+      {
+        name: 'a ribbon that leaves the wall alone',
+        parts: { stirrer: { impeller: 'double helical ribbon', diameterM: 0.07 } },
+        is: 'not met',
       },
     ],
   },
