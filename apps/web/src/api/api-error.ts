@@ -12,6 +12,9 @@ export const reasonOf = (error: unknown): string | undefined =>
 /** Whether the server was not reached at all, or something before it answered in its place. */
 export const isOffline = (error: unknown): boolean => isApiError(error) && reasonOf(error) === undefined;
 
+/** Whether asking again can help: what a role may not do stays so. */
+export const mayHelpAgain = (error: unknown): boolean => reasonOf(error) !== 'ROLE_NOT_ALLOWED';
+
 /** What went wrong, in words for the person. */
 export const errorText = (error: unknown): string => {
   if (isOffline(error)) return 'The server cannot be reached. Nothing is lost.';

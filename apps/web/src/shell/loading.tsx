@@ -1,7 +1,7 @@
 'use client';
 
 import type { UseQueryResult } from '@tanstack/react-query';
-import { errorText } from '../api/api-error';
+import { errorText, mayHelpAgain } from '../api/api-error';
 import { Fault } from '../look/notice';
 import { Working } from '../look/working';
 import { Page } from './page';
@@ -24,7 +24,9 @@ export function Loading({ sheet, links, what, query }: LoadingProps) {
         {query.isError ? (
           <Fault
             text={errorText(query.error)}
-            action={{ title: 'Read again', run: () => void query.refetch() }}
+            action={
+              mayHelpAgain(query.error) ? { title: 'Read again', run: () => void query.refetch() } : undefined
+            }
           />
         ) : (
           <Working text={`Reading ${what}.`} />

@@ -3,7 +3,7 @@
 import { useQuery } from '@tanstack/react-query';
 import Link from 'next/link';
 import { api } from '../api/client';
-import { errorText } from '../api/api-error';
+import { errorText, mayHelpAgain } from '../api/api-error';
 import { useMe } from '../api/use-me';
 import { Empty, Fault } from '../look/notice';
 import { Working } from '../look/working';
@@ -37,7 +37,9 @@ export function Start() {
         {list.isError && (
           <Fault
             text={errorText(list.error)}
-            action={{ title: 'Read again', run: () => void list.refetch() }}
+            action={
+              mayHelpAgain(list.error) ? { title: 'Read again', run: () => void list.refetch() } : undefined
+            }
           />
         )}
         {list.data?.length === 0 && (
