@@ -272,11 +272,15 @@ class Compilation {
   }
 }
 
+/** Variables times relations beyond which not even a tree is sought. */
+const MOST_PLACES = 200_000;
+
 /** Compiles the constraints of a state into a diagram; null where that takes too much work. */
 export function compileDiagram(task: CompileTask, meter: Ticker): SolverDiagram | null {
   const { network, state, mostWork } = task;
   network.state = state;
   const open = openRelations(network, task.mostTuples, task.among);
+  if (open.variables.length * open.scopes.length > MOST_PLACES) return null;
   const weight = Float64Array.from(network.layout.size, (_, x) => Math.log2(open.groups[x]?.length ?? 1));
   const tree = eliminationTree(open.variables, open.scopes, weight);
   const relations = open.tabulate(tree.depth);

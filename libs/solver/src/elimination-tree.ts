@@ -29,7 +29,7 @@ interface Placement {
 
 /** Trees tried, each with other random numbers: fewer where there is more to place. */
 const MOST_TRIES = 100;
-const LEAST_TRIES = 10;
+const LEAST_TRIES = 3;
 const TRIED_PLACES = 250_000;
 /** Size (a logarithm) that needs no better tree. */
 const SMALL = 8;
