@@ -76,18 +76,17 @@ interface Edit {
 /** Takes the next option of the open slot and waits for the frame in which all slots are narrowed again. */
 const editOnce = (page: Page): Promise<Edit> =>
   page.evaluate(async () => {
-    const frame = (): Promise<void> => new Promise((resolve) => requestAnimationFrame(() => resolve()));
-    const isNarrowed = (): boolean =>
-      [...document.querySelectorAll('[aria-label="Slots of the system"] li')].every((line) =>
-        / fit/.test(line.textContent),
-      );
     const radios = [...document.querySelectorAll<HTMLInputElement>('input[type=radio]')];
     const at = radios.findIndex(({ checked }) => checked);
     performance.clearMeasures('flangewise.narrowed');
     const start = performance.now();
     radios[(at + 1) % radios.length]?.click();
-    do await frame();
-    while (!isNarrowed());
+    do await new Promise(requestAnimationFrame);
+    while (
+      [...document.querySelectorAll('[aria-label="Slots of the system"] li')].some(
+        (line) => !/ fit/.test(line.textContent),
+      )
+    );
     const shownMs = performance.now() - start;
     const [answer] = performance.getEntriesByName('flangewise.narrowed');
     return {
