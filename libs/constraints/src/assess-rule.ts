@@ -10,6 +10,7 @@ import {
 import type { Chosen } from './chosen.js';
 import { compare } from './compare.js';
 import { type Conditions, pickConditions } from './conditions.js';
+import { fieldInWords } from './field-in-words.js';
 import type { Figure, Judgement, Proof } from './figure.js';
 import type { ComparisonRule, JudgementRule, Measure, PartRule, PortsRule, Rule, SumRule } from './rule.js';
 import { shownQuantity } from './shown-quantity.js';
@@ -75,7 +76,7 @@ const compared = (
       ...head,
       status: 'not decidable',
       unit: rule.unit,
-      text: `${rule.title}: not decidable without ${outcome.missing.join('; ')}.`,
+      text: `${rule.title}: not decidable without ${outcome.missing.map(fieldInWords).join('; ')}.`,
       missing: [...outcome.missing],
       evidence: [],
       ...(outcome.demand === undefined ? {} : { demand: outcome.demand }),

@@ -1,6 +1,7 @@
 import type { OpenPoint, RuleResult, System } from '@flangewise/model';
 import { formatQuantity, absoluteToGauge, gaugeToAbsolute } from '@flangewise/quantities';
 import type { Conditions } from './conditions.js';
+import { fieldInWords } from './field-in-words.js';
 import { mainLiquid, vapourPressureAt } from './liquid.js';
 
 /** A question that matters for what was said so far; asked only while the field is empty. */
@@ -198,12 +199,6 @@ const questions: readonly Question[] = [
 /** Regulation (EU) 2021/821, annex I, 2B350.a: vessels above 100 L. */
 const exportVolumeM3 = 0.1;
 
-/** `site.ceilingHeight` is the ceiling height; what is not a field stands in words already. */
-const inWords = (missing: string): string =>
-  /^[a-zA-Z]+(?:\[\d+\])?(?:\.[a-zA-Z]+)+$/u.test(missing)
-    ? missing.slice(missing.lastIndexOf('.') + 1).replace(/[A-Z]/gu, (letter) => ` ${letter.toLowerCase()}`)
-    : missing;
-
 /** What nobody has said yet and what hangs on it, each question once. */
 export const openPointsOf = (
   system: System,
@@ -233,7 +228,7 @@ export const openPointsOf = (
   }
   const rest = [...others].map(([field, rules]): OpenPoint => ({
     field,
-    question: `To be found out: ${inWords(field)}`,
+    question: `To be found out: ${fieldInWords(field)}`,
     why: `Not decidable without it: ${[...rules.values()].map((title) => `“${title}”`).join(', ')}.`,
     rules: [...rules.keys()],
   }));
