@@ -7,6 +7,9 @@ export interface Choice {
 }
 
 export interface Progress {
+  /** Search nodes so far. */
+  readonly nodes: number;
+  /** Steps done, such as solutions found or constraints looked at, where the query has steps. */
   readonly done: number;
   readonly of?: number;
 }

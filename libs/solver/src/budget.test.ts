@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import type { Choice } from './answers.js';
+import type { Answer, Choice, Progress, QueryOptions } from './answers.js';
+import type { Engine } from './engine.js';
 import { createEngine } from './index.js';
 import { clusteredProblem, randomFrom } from './testing/clustered-problem.js';
 import { proved } from './testing/proved.js';
@@ -89,4 +90,73 @@ describe('a stopped query', () => {
     createEngine(problem).alternatives({ k: 3, differIn: [2], onProgress: ({ done }) => steps.push(done) });
     expect(steps.length).toBeGreaterThan(2);
   });
+});
+
+/** Every query of the engine, with choices that conflict where it is about conflicts. */
+const queries: [string, (engine: Engine, options: QueryOptions) => Answer<unknown>][] = [
+  ['narrow', (engine, options) => engine.narrow({ ...options, free: true })],
+  ['count', (engine, options) => engine.count(options)],
+  ['best by cost', (engine, options) => engine.best({ ...options, objective: { kind: 'cost' } })],
+  ['best by delay', (engine, options) => engine.best({ ...options, objective: { kind: 'delay' } })],
+  ['best by margin', (engine, options) => engine.best({ ...options, objective: { kind: 'margin' } })],
+  [
+    'best by a mix',
+    (engine, options) => engine.best({ ...options, objective: { kind: 'mix', cost: 1, delay: 9 } }),
+  ],
+  ['front', (engine, options) => engine.front(options)],
+  ['alternatives', (engine, options) => engine.alternatives({ ...options, k: 3, differIn: [2, 3] })],
+  ['explain', (engine, options) => engine.explain({ ...options, choices: randomChoices(), all: true })],
+  ['repair', (engine, options) => engine.repair({ ...options, choices: randomChoices(), by: 'cost' })],
+  [
+    'whyNot',
+    (engine, options) => engine.whyNot({ ...options, choices: randomChoices(), variable: 4, value: 0 }),
+  ],
+  ['audit', (engine, options) => engine.audit(options)],
+];
+
+describe.each(queries)('%s', (_, ask) => {
+  it('stops when it is cancelled, and then claims nothing', () => {
+    const engine = createEngine(problem);
+    expect(ask(engine, { signal: { aborted: true } })).toEqual({
+      status: 'not proved',
+      known: null,
+      reason: 'cancelled',
+    });
+    for (const reads of [1, 10, 100, 1000]) {
+      const answer = ask(engine, { signal: raisedAfter(reads), budget: { nodes: 2000 } });
+      // The planted systems are solutions, so "impossible" would be wrong.
+      expect(answer.status === 'proved' ? answer.value : answer.known).not.toBe('impossible');
+      if (answer.status === 'not proved') expect(['cancelled', 'budget']).toContain(answer.reason);
+    }
+  });
+
+  it('says how far it is', () => {
+    const seen: Progress[] = [];
+    ask(createEngine(problem), { onProgress: (progress) => seen.push(progress), budget: { nodes: 500 } });
+    expect(seen.length).toBeGreaterThan(0);
+    const nodes = seen.map((p) => p.nodes);
+    expect(nodes).toEqual([...nodes].sort((a, b) => a - b));
+  });
+});
+
+describe('a query that takes too long', () => {
+  // Pigeons: 22 variables that all differ, of 21 values each. No solution, but propagation does not see it and no diagram fits.
+  const pigeons = Array.from({ length: 22 }, (_, i) => ({ id: `pigeon${String(i)}`, size: 21 }));
+  const different = pigeons.flatMap((_, a) =>
+    pigeons.slice(a + 1).map((__, i) => ({
+      ...{ kind: 'table' as const, id: `${String(a)}-${String(a + 1 + i)}`, scope: [a, a + 1 + i] },
+      allowed: Uint8Array.from({ length: 441 }, (___, t) => (Math.floor(t / 21) === t % 21 ? 0 : 1)),
+    })),
+  );
+  const engine = createEngine({ variables: pigeons, constraints: different });
+
+  it.each(queries.filter(([name]) => !['explain', 'repair', 'whyNot'].includes(name)))(
+    'is not answered by "impossible": %s',
+    (name, ask) => {
+      const wide = name === 'alternatives' ? { budget: { nodes: 3 } } : { budget: { nodes: 5 } };
+      const answer = ask(engine, wide);
+      expect(answer).toMatchObject({ status: 'not proved', reason: 'budget' });
+      expect(answer.status === 'not proved' ? answer.known : null).not.toBe('impossible');
+    },
+  );
 });

@@ -95,7 +95,6 @@ export class Forest {
       const own = isVariable ? degree : arity;
       const others = isVariable ? arity : degree;
       const at = isVariable ? leaf : leaf - variables;
-      if (own[at] !== 1) continue;
       own[at] = 0;
       const around = (isVariable ? this.constraintsOf[at] : this.variablesOf[at]) as Int32Array;
       for (const other of around) {

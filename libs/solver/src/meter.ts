@@ -1,5 +1,7 @@
 import type { Answer, QueryOptions } from './answers.js';
 
+const NODES_BETWEEN_REPORTS = 100;
+
 /** Stops a query from inside. It cannot be taken for a proof, because nothing between here and `answer` catches it. */
 class Interruption extends Error {
   constructor(readonly reason: 'cancelled' | 'budget') {
@@ -21,6 +23,7 @@ export class Meter<T> implements Ticker {
   /** What is known so far, worked out only where the query is stopped. */
   known: () => T | null = () => null;
   private readonly limit: number;
+  private steps: { readonly done: number; readonly of?: number } = { done: 0 };
 
   constructor(private readonly options: QueryOptions) {
     this.limit = options.budget?.nodes ?? Infinity;
@@ -28,6 +31,7 @@ export class Meter<T> implements Ticker {
 
   tick(): void {
     if (++this.nodes > this.limit) throw new Interruption('budget');
+    if (this.nodes % NODES_BETWEEN_REPORTS === 0) this.say();
     this.check();
   }
 
@@ -36,7 +40,13 @@ export class Meter<T> implements Ticker {
   }
 
   report(done: number, of?: number): void {
-    this.options.onProgress?.(of === undefined ? { done } : { done, of });
+    this.steps = of === undefined ? { done } : { done, of };
+    this.say();
+  }
+
+  /** Tells how far the query is. */
+  say(): void {
+    this.options.onProgress?.({ nodes: this.nodes, ...this.steps });
   }
 }
 
@@ -44,7 +54,10 @@ export class Meter<T> implements Ticker {
 export function answer<T>(options: QueryOptions, run: (meter: Meter<T>) => T): Answer<T> {
   const meter = new Meter<T>(options);
   try {
-    return { status: 'proved', value: run(meter) };
+    meter.check();
+    const value = run(meter);
+    meter.say();
+    return { status: 'proved', value };
   } catch (trouble) {
     if (trouble instanceof Interruption)
       return { status: 'not proved', known: meter.known(), reason: trouble.reason };

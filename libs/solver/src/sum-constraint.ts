@@ -35,6 +35,8 @@ export interface BoundSum {
 /** Most decimal places, and largest whole number, for which decimals are compared as whole numbers. */
 const MOST_PLACES = 6;
 const LARGEST_WHOLE = 1e10;
+/** How far a whole number may be off by the arithmetic that made it: less than 12 digits can tell. */
+const NEAR_WHOLE = 1e-13;
 
 /** The power of ten that makes whole numbers of all; null where there is none small enough. */
 function decimalScale(numbers: readonly number[]): number | null {
@@ -42,7 +44,7 @@ function decimalScale(numbers: readonly number[]): number | null {
     if (numbers.some((x) => Math.abs(x * scale) > LARGEST_WHOLE)) return null;
     if (
       numbers.every(
-        (x) => Math.abs(x * scale - Math.round(x * scale)) < 1e-9 * Math.max(1, Math.abs(x * scale) * 1e-3),
+        (x) => Math.abs(x * scale - Math.round(x * scale)) <= NEAR_WHOLE * Math.max(1, Math.abs(x * scale)),
       )
     )
       return scale;
