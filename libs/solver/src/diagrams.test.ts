@@ -16,7 +16,7 @@ import type { Problem } from './problem.js';
 import { narrowState } from './narrow-state.js';
 import { allowChoices, enter } from './question.js';
 import { hasGroup } from './search.js';
-import { clusteredProblem } from './testing/clustered-problem.js';
+import { clusteredProblem, randomFrom } from './testing/clustered-problem.js';
 import { allSolutions, keeps, measured } from './testing/enumeration.js';
 import { knottedCase, mediumCase, smallCase } from './testing/random-problem.js';
 import { Witnesses } from './witnesses.js';
@@ -199,9 +199,21 @@ describe('a problem in the shape of a machine', () => {
     const byDiagram = cheapest(taskOf(core, diagrams), free);
     const bySearch = cheapest(taskOf(core), free);
     expect(byDiagram?.cost).toBe(bySearch?.cost);
-    const narrowed = (own: Diagrams | null) =>
-      narrowState({ network, state: core.root, boxes: new BoxPool(), diagrams: own }, free, () => undefined);
-    const domains = (state?: Uint32Array) => state?.slice(0, core.layout.domain.at(-1));
-    expect(domains(narrowed(diagrams)?.state)).toEqual(domains(narrowed(null)?.state));
+    const boxes = new BoxPool();
+    const domains = (own: Diagrams | null, choices: readonly Choice[]) => {
+      const state = enter(core, allowChoices(core, choices))!;
+      const narrowed = narrowState({ network, state, boxes, diagrams: own }, free, () => undefined);
+      return narrowed!.state.slice(0, core.layout.domain.at(-1));
+    };
+    // Valid choices, one after another: the search starts from the boxes of the questions before.
+    const random = randomFrom(seed);
+    const choices: Choice[] = [];
+    for (let variable = 0; variable < 12; variable++) {
+      const exact = domains(diagrams, choices);
+      expect(domains(null, choices)).toEqual(exact);
+      network.state = exact;
+      const open = core.layout.members[variable]!.filter((_, g) => hasGroup(network, variable, g));
+      choices.push({ variable, value: open[Math.floor(random() * open.length)]![0]! });
+    }
   });
 });
