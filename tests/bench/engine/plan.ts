@@ -38,29 +38,29 @@ export const plans: readonly Plan[] = [
       shape: 'plain',
       seeds: ten,
       drawn: true,
-      limits: { walks: 3, narrowMs: 3000, bestMs: 6000 },
+      limits: { walks: 2, narrowMs: 3000, bestMs: 3000 },
     },
-    ...{ engineMs: 30_000, peers: both, peerSeeds: 3, peerMs: 20_000 },
+    ...{ engineMs: 60_000, peers: both, peerSeeds: 3, peerMs: 20_000 },
   },
   {
     ...{
       size: 'L',
       shape: 'plain',
-      seeds: [1, 2],
+      seeds: [1],
       drawn: false,
       limits: { walks: 1, narrowMs: 5000, bestMs: 10_000 },
     },
-    ...{ engineMs: 60_000, peers: [], peerSeeds: 0, peerMs: 0 },
+    ...{ engineMs: 120_000, peers: [], peerSeeds: 0, peerMs: 0 },
   },
   {
     ...{
       size: 'S',
       shape: 'full',
-      seeds: [1, 2, 3],
+      seeds: [1, 2],
       drawn: false,
       limits: { walks: 4, narrowMs: 3000, bestMs: 5000 },
     },
-    ...{ engineMs: 30_000, peers: both, peerSeeds: 1, peerMs: 10_000 },
+    ...{ engineMs: 60_000, peers: both, peerSeeds: 1, peerMs: 10_000 },
   },
   {
     ...{
@@ -70,6 +70,6 @@ export const plans: readonly Plan[] = [
       drawn: false,
       limits: { walks: 1, narrowMs: 5000, bestMs: 5000 },
     },
-    ...{ engineMs: 40_000, peers: both, peerSeeds: 1, peerMs: 15_000 },
+    ...{ engineMs: 60_000, peers: both, peerSeeds: 1, peerMs: 15_000 },
   },
 ];
