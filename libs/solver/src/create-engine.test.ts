@@ -101,6 +101,28 @@ describe('createEngine', () => {
 });
 
 describe('replaceConstraints', () => {
+  it('works each replaced constraint out anew', () => {
+    const fit = (...allowed: number[]) => ({ ...table, scope: [1], allowed: Uint8Array.from(allowed) });
+    const limit = (constant: number): ConstraintSpec => ({
+      ...{ kind: 'sum', id: 'mass', limit: { constant } },
+      terms: [{ variable: 0, weights: Float64Array.of(1, 2) }],
+    });
+    const engine = createEngine({ variables, constraints: [fit(1, 0, 0), limit(1)] });
+    const valid = (changed: typeof engine) => proved(changed.narrow()).valid.map((flags) => [...flags]);
+    expect(valid(engine)).toEqual([
+      [1, 0],
+      [1, 0, 0],
+    ]);
+    expect(valid(engine.replaceConstraints([fit(0, 1, 1)]))).toEqual([
+      [1, 0],
+      [0, 1, 1],
+    ]);
+    expect(valid(engine.replaceConstraints([limit(2), fit(0, 1, 1)]))).toEqual([
+      [1, 1],
+      [0, 1, 1],
+    ]);
+  });
+
   it('answers as a new engine does, and leaves the old engine as it was', () => {
     fc.assert(
       fc.property(smallCase, smallCase, ({ problem }, other) => {
