@@ -83,6 +83,7 @@ import { qualificationWish } from './rules/papers/qualification.js';
 import { limitBelowTs } from './rules/protection/limit-below-ts.js';
 import { limiterNeeded } from './rules/protection/limiter.js';
 import { shieldNeeded } from './rules/protection/shield.js';
+import { burstBelowParts } from './rules/relief/burst-below-parts.js';
 import { burstBelowPs } from './rules/relief/burst-below-ps.js';
 import { reliefGasArea } from './rules/relief/gas-area.js';
 import { gasLimitNeeded } from './rules/relief/gas-limit.js';
@@ -207,6 +208,7 @@ export const ruleBook: readonly Rule[] = [
   heatRemoval,
   thermalShock,
   burstBelowPs,
+  burstBelowParts,
   reliefGasArea,
   gasLimitNeeded,
   gaugeRange,

@@ -3,6 +3,7 @@ import { type Judgement, reckon } from '../../figure.js';
 import { judgement } from '../../rule.js';
 import { commonPractice, published } from '../../source.js';
 import { shownQuantity } from '../../shown-quantity.js';
+import { burstReads, highestPressurePaGauge } from '../relief/highest-pressure.js';
 import { boltStressPa, gasketFace, gasketReads } from '../closure/bolting.js';
 
 const megapascal = (pa: number): string => `${String(Math.ceil(pa / 1e6))} MPa`;
@@ -12,12 +13,11 @@ export const tighteningAdvice = judgement({
   title: 'Tightening of the bolts',
   group: 'closure',
   kind: 'advice',
-  unit: 'Pa',
-  of: { closure: ['bolts'], seal: gasketReads },
-  conditions: ['pressureMaxPaGauge'],
-  judge: ({ closure, seal }, { pressureMaxPaGauge }, proof): Judgement | undefined => {
-    if (closure.bolts === null || pressureMaxPaGauge === undefined || pressureMaxPaGauge <= 0)
-      return undefined;
+  unit: 'MPa',
+  of: { closure: ['bolts'], seal: gasketReads, relief: burstReads },
+  conditions: [],
+  judge: ({ closure, seal, relief }, _, proof): Judgement | undefined => {
+    if (closure.bolts === null) return undefined;
     const { count, diameterM, pitchM } = closure.bolts;
     const strength = reckon(boltProofStress, { boltClass: '8.8', diameterM }, proof);
     if (!strength.ok) return undefined;
@@ -25,7 +25,7 @@ export const tighteningAdvice = judgement({
       boltedCover,
       {
         ...gasketFace(seal),
-        pressurePaGauge: pressureMaxPaGauge,
+        pressurePaGauge: highestPressurePaGauge(relief),
         boltCount: count,
         boltDiameterM: diameterM,
         boltPitchM: pitchM,
@@ -38,12 +38,12 @@ export const tighteningAdvice = judgement({
     if (!tightened.ok) return undefined;
     const { torqueNm, highestBoltStressPa } = tightened.value;
     const { proofStressPa } = strength.value;
-    const text = `Tighten the ${String(count)} bolts of ${closure.name} crosswise, lubricated, with ${shownQuantity(torqueNm, 'N.m', 'up')} each; with the scatter of a torque wrench the tightest reaches ${megapascal(highestBoltStressPa)} of ${megapascal(proofStressPa)} (class 8.8).`;
+    const text = `Tighten the ${String(count)} bolts of ${closure.name} crosswise, lubricated, for the pressure at which the disc opens, with ${shownQuantity(torqueNm, 'N.m', 'up')} each; with the scatter of a torque wrench the tightest reaches ${megapascal(highestBoltStressPa)} of ${megapascal(proofStressPa)} (class 8.8).`;
     return {
       status: highestBoltStressPa <= proofStressPa ? 'met' : 'met with caution',
       text,
-      demand: highestBoltStressPa,
-      limit: proofStressPa,
+      demand: highestBoltStressPa / 1e6,
+      limit: proofStressPa / 1e6,
       utilisation: highestBoltStressPa / proofStressPa,
     };
   },

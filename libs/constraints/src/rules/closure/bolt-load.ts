@@ -2,6 +2,7 @@ import { boltLoad as boltLoadCalculation, boltStressArea } from '@flangewise/eng
 import { known, missing, notApplicable, reckon, unverified } from '../../figure.js';
 import { comparison } from '../../rule.js';
 import { commonPractice, published } from '../../source.js';
+import { burstReads, highestPressurePaGauge } from '../relief/highest-pressure.js';
 import { boltStressPa, gasketFace, gasketReads } from './bolting.js';
 
 export const boltLoad = comparison({
@@ -11,14 +12,13 @@ export const boltLoad = comparison({
   kind: 'hard',
   unit: 'N',
   utilisation: 'ratio',
-  demandOf: { seal: gasketReads },
+  demandOf: { seal: gasketReads, relief: burstReads },
   limitOf: { closure: ['bolts'] },
-  conditions: ['pressureMaxPaGauge'],
-  demand: ({ seal }, { pressureMaxPaGauge }, proof) => {
-    if (pressureMaxPaGauge === undefined) return missing('process.pressure.highest');
+  conditions: [],
+  demand: ({ seal, relief }, _, proof) => {
     const load = reckon(
       boltLoadCalculation,
-      { code: 'ASME VIII-1', ...gasketFace(seal), pressurePaGauge: Math.max(0, pressureMaxPaGauge) },
+      { code: 'ASME VIII-1', ...gasketFace(seal), pressurePaGauge: highestPressurePaGauge(relief) },
       proof,
     );
     if (!load.ok) return missing(load.error.message);
@@ -34,7 +34,7 @@ export const boltLoad = comparison({
     return area.ok ? known(count * area.value.areaM2 * boltStressPa) : missing(area.error.message);
   },
   say: ({ demand, limit, parts }) =>
-    `To seat ${parts.seal.name} and hold it against the highest pressure the bolts carry ${demand}; those of ${parts.closure.name} may carry ${limit}.`,
+    `To seat ${parts.seal.name} and hold it until ${parts.relief.name} opens the bolts carry ${demand}; those of ${parts.closure.name} may carry ${limit}.`,
   source: [
     published('asme-viii-1 appendix 2-5'),
     published('iso-898-1:2013 §9.1.6.1'),

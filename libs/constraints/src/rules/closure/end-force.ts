@@ -1,7 +1,8 @@
 import { endForce as endForceCalculation } from '@flangewise/engineering';
-import { figureOf, known, missing, reckon } from '../../figure.js';
+import { figureOf, known, reckon } from '../../figure.js';
 import { comparison } from '../../rule.js';
 import { published } from '../../source.js';
+import { burstReads, highestPressurePaGauge } from '../relief/highest-pressure.js';
 
 export const endForce = comparison({
   id: 'closure.end-force',
@@ -10,22 +11,20 @@ export const endForce = comparison({
   kind: 'hard',
   unit: 'N',
   utilisation: 'ratio',
-  demandOf: { seal: ['diameterM'] },
+  demandOf: { seal: ['diameterM'], relief: burstReads },
   limitOf: { closure: ['ratedForceN'] },
-  conditions: ['pressureMaxPaGauge'],
-  demand: ({ seal }, { pressureMaxPaGauge }, proof) =>
-    pressureMaxPaGauge === undefined
-      ? missing('process.pressure.highest')
-      : figureOf(
-          reckon(
-            endForceCalculation,
-            { gasketDiameterM: seal.diameterM, pressurePaGauge: pressureMaxPaGauge },
-            proof,
-          ),
-          (r) => r.forceN,
-        ),
+  conditions: [],
+  demand: ({ seal, relief }, _, proof) =>
+    figureOf(
+      reckon(
+        endForceCalculation,
+        { gasketDiameterM: seal.diameterM, pressurePaGauge: highestPressurePaGauge(relief) },
+        proof,
+      ),
+      (r) => r.forceN,
+    ),
   limit: ({ closure }) => known(closure.ratedForceN),
   say: ({ demand, limit, parts }) =>
-    `The highest pressure pushes the cover with ${demand} at the seal; ${parts.closure.name} carries ${limit}.`,
+    `Until ${parts.relief.name} opens, the pressure pushes the cover with up to ${demand} at the seal; ${parts.closure.name} carries ${limit}.`,
   source: [published('ASME VIII-1 appendix 2, 2-5')],
 });

@@ -5,15 +5,11 @@ import { caution, type Judgement, met, notDecidable, notMet } from '../../figure
 import { partRule } from '../../rule.js';
 import { published } from '../../source.js';
 
-/** Media that corrode; catalysts and inert gases do not decide. */
-const isCorrosive = (medium: ConditionMedium): boolean =>
-  medium.role !== 'catalyst' && medium.role !== 'inert gas';
-
 const isOnFile = (medium: ConditionMedium): boolean => mediumOf(medium.name).ok;
 
-/** Corrosive media of which the tables hold nothing for any material. */
+/** Media of which the tables hold nothing for any material. An unknown catalyst is taken for a solid that does no harm. */
 export const mediaNotOnFile = (media: readonly ConditionMedium[]): readonly ConditionMedium[] =>
-  media.filter((medium) => isCorrosive(medium) && !isOnFile(medium));
+  media.filter((medium) => medium.role !== 'catalyst' && !isOnFile(medium));
 
 const ambientK = 293.15;
 
@@ -97,11 +93,7 @@ const findingsOf = (
     pressureBar: pressureMaxPaGauge === undefined ? undefined : pressureMaxPaGauge / 1e5,
   };
   return wetted
-    .flatMap((material) =>
-      media
-        .filter((medium) => isCorrosive(medium) && isOnFile(medium))
-        .map((medium) => findingOf(material, medium, at)),
-    )
+    .flatMap((material) => media.filter(isOnFile).map((medium) => findingOf(material, medium, at)))
     .sort((a, b) => rank[a.verdict] - rank[b.verdict]);
 };
 

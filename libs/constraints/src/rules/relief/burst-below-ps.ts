@@ -1,6 +1,7 @@
 import { known } from '../../figure.js';
 import { comparison } from '../../rule.js';
 import { published } from '../../source.js';
+import { burstReads, highestPressurePaGauge } from './highest-pressure.js';
 
 export const burstBelowPs = comparison({
   id: 'relief.burst-below-ps',
@@ -10,10 +11,10 @@ export const burstBelowPs = comparison({
   unit: 'Pa',
   utilisation: 'ratio',
   cautionFrom: 1.01,
-  demandOf: { relief: ['burstPressurePaGauge', 'tolerance'] },
+  demandOf: { relief: burstReads },
   limitOf: { vessel: ['rating'] },
   conditions: [],
-  demand: ({ relief }) => known(relief.burstPressurePaGauge * (1 + relief.tolerance)),
+  demand: ({ relief }) => known(highestPressurePaGauge(relief)),
   limit: ({ vessel }) => known(vessel.rating?.maxPressurePaGauge ?? 0),
   say: ({ demand, limit, parts }) =>
     `${parts.relief.name} bursts at ${demand} at the latest; PS of ${parts.vessel.name} is ${limit}.`,

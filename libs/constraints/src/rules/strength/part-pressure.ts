@@ -9,14 +9,12 @@ import { shownQuantity } from '../../shown-quantity.js';
 /** How far past the end of the range a part rated at that end may be made as a special, subject to review. */
 export const specialReach = 1.5;
 
-/** The vent line stands behind the disc; its rating is held against the relieving pressure, not against PS. */
-const underPressure = setSlots.filter(
-  (slot) =>
-    slot !== 'ventLine' &&
-    slot !== 'shield' &&
-    slot !== 'heater' &&
-    slot !== 'limiter' &&
-    slot !== 'gasLimit',
+/**
+ * Parts of a set that are under its pressure. The disc has its own rules, and the vent line stands behind it: its rating
+ * is held against what flows through it.
+ */
+export const underPressure = setSlots.filter(
+  (slot) => !['relief', 'ventLine', 'shield', 'heater', 'limiter', 'gasLimit'].includes(slot),
 );
 
 export const partPressure = partRule({

@@ -33,7 +33,8 @@ export const accessoryCases: CasesOf = {
       { name: 'in the lower half', is: 'met' },
       { name: 'at half the depth', parts: { temperatureProbe: { reachM: 0.085 } }, is: 'met' },
       { name: 'too short', parts: { temperatureProbe: { reachM: 0.0849 } }, is: 'not met' },
-      { name: 'on the bottom', parts: { temperatureProbe: { reachM: 0.1701 } }, is: 'not met' },
+      { name: 'on the bottom', parts: { temperatureProbe: { reachM: 0.17 } }, is: 'not met' },
+      { name: 'just above it', parts: { temperatureProbe: { reachM: 0.1699 } }, is: 'met' },
     ],
   },
   'accessories.ports': {
@@ -93,6 +94,13 @@ export const accessoryCases: CasesOf = {
   'accessories.process-probe': {
     cases: [
       { name: 'there', parts: { processProbe: {} }, conditions: { processProbes: ['pH'] }, is: 'met' },
+      {
+        name: 'one of two',
+        parts: { processProbe: {} },
+        conditions: { processProbes: ['pH', 'turbidity'] },
+        is: 'met with caution',
+        says: /turbidity/,
+      },
       {
         name: 'another one',
         parts: { processProbe: { kind: 'turbidity' } },

@@ -34,6 +34,11 @@ export const liftingCases: CasesOf = {
     cases: [
       { name: 'light', parts: { lift: null, vessel: { massKg: 5 } }, is: 'met' },
       { name: 'heavy', parts: { lift: null, vessel: { massKg: 40 }, cover: { massKg: 60 } }, is: 'not met' },
+      {
+        name: 'the cover with its coupling',
+        parts: { lift: null, vessel: { massKg: 40 }, cover: { massKg: 15 }, coupling: { massKg: 20 } },
+        is: 'not met',
+      },
       { name: 'with a lift', is: 'silent' },
     ],
   },

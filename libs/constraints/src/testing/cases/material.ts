@@ -55,6 +55,14 @@ export const materialCases: CasesOf = {
         conditions: { media: [newSubstance] },
         is: 'silent',
       },
+      {
+        name: 'an acid corrodes as a catalyst too',
+        conditions: {
+          media: [medium('hydrochloric acid', 'catalyst', { massFraction: 0.2 })],
+          temperatureMaxK: 330,
+        },
+        is: 'not met',
+      },
       { name: 'no media', is: 'silent' },
     ],
   },

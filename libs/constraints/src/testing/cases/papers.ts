@@ -54,6 +54,12 @@ export const paperCases: CasesOf = {
         name: 'a material of the list',
         parts: { vessel: { innerVolumeL: 101, material: 'alloy C-22' } },
         is: 'met with caution',
+        says: /from memory/,
+      },
+      {
+        name: 'graphite is not of the list for vessels',
+        parts: { vessel: { innerVolumeL: 101, material: 'graphite' } },
+        is: 'met',
       },
     ],
   },
@@ -66,6 +72,12 @@ export const paperCases: CasesOf = {
   'caution.fluid-group-of-vapour': {
     cases: [
       { name: 'hydrochloric acid', conditions: { media: [acid] }, is: 'met with caution' },
+      {
+        name: 'hydrogen chloride in solution by its number',
+        conditions: { media: [{ ...acid, name: 'HCl', cas: '7647-01-0' }] },
+        is: 'met with caution',
+      },
+      { name: 'a salt of it', conditions: { media: [{ ...acid, name: 'sodium chloride' }] }, is: 'silent' },
       { name: 'nothing', is: 'silent' },
     ],
   },

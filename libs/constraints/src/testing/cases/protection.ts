@@ -1,5 +1,5 @@
 import type { CasesOf } from '../rule-case.js';
-import { glass } from '../parts.js';
+import { glass, jacket } from '../parts.js';
 
 const hydrogen = { name: 'hydrogen', role: 'gas', isKnown: true, cas: '1333-74-0' } as const;
 const oxygen = { name: 'oxygen', role: 'gas', isKnown: true, cas: '7782-44-7' } as const;
@@ -104,6 +104,30 @@ export const protectionCases: CasesOf = {
         conditions: { zone: '1', marking },
         is: 'met with caution',
       },
+      {
+        name: 'the medium of the jacket runs hotter than the batch',
+        parts: { vessel: { jacket }, heater: null, circulator: { maxTemperatureK: 573.15 } },
+        conditions: { zone: '1', marking, temperatureMaxK: 443.15 },
+        is: 'met with caution',
+        says: /circulator|CI-9001/,
+      },
+      {
+        name: 'no hotter than the circulator goes',
+        parts: { vessel: { jacket }, heater: null, circulator: {} },
+        conditions: { zone: '1', marking, temperatureMaxK: 443.15 },
+        is: 'met',
+      },
+      {
+        name: 'no hotter than the limiter lets it',
+        parts: {
+          vessel: { jacket },
+          heater: null,
+          circulator: { maxTemperatureK: 573.15 },
+          limiter: { limitRangeK: { lowest: 273.15, highest: 473.15 } },
+        },
+        conditions: { zone: '1', marking, temperatureMaxK: 443.15 },
+        is: 'met',
+      },
       { name: 'no zone', is: 'silent' },
     ],
   },
@@ -174,6 +198,12 @@ export const protectionCases: CasesOf = {
         parts: { pressureGauge: { transmitter: false } },
         conditions: { media: [hydrogen] },
         is: 'met with caution',
+      },
+      {
+        name: 'every gas is closed, and one that is dangerous is vented to the safe place',
+        conditions: { media: [{ name: 'nitrogen', role: 'gas', isKnown: true }, hydrogen] },
+        is: 'met',
+        says: /closes nitrogen, hydrogen and the heating.*safe place/,
       },
       { name: 'nothing to cut', conditions: { media: [toluene] }, is: 'silent' },
     ],

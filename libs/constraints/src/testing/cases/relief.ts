@@ -17,6 +17,18 @@ export const reliefCases: CasesOf = {
       { name: 'its tolerance goes above', parts: { relief: { tolerance: 0.12 } }, is: 'not met' },
     ],
   },
+  'relief.burst-below-parts': {
+    cases: [
+      { name: 'below the rating of each', is: 'met' },
+      {
+        name: 'above that of a condenser of glass, however low the process stays',
+        parts: { condenser: ps(1e5) },
+        conditions: { pressureMaxPaGauge: 5e4 },
+        is: 'not met',
+        says: /condenser is rated .* opens at .* at the latest/,
+      },
+    ],
+  },
   'relief.operating-ratio': {
     edge: {
       conditions: { pressureMaxPaGauge: 5e6 },
@@ -55,6 +67,22 @@ export const reliefCases: CasesOf = {
         parts: { gasSupply: {}, relief: { areaM2: 1e-7 } },
         conditions: gas,
         is: 'not met',
+      },
+      {
+        name: 'the larger of two regulators counts',
+        parts: { gasSupply: {}, relief: { areaM2: 1e-6 } },
+        conditions: { ...gas, regulatorKv: 1e-4 },
+        is: 'not met',
+      },
+      {
+        name: 'the process gas decides, not the inert one before it',
+        parts: { gasSupply: {} },
+        conditions: {
+          ...gas,
+          gases: ['a gas that nobody knows', 'hydrogen'],
+          media: [{ name: 'a gas that nobody knows', role: 'inert gas', isKnown: false }, hydrogen],
+        },
+        is: 'met',
       },
       {
         name: 'supply below the relieving pressure',
@@ -104,6 +132,23 @@ export const reliefCases: CasesOf = {
         conditions: { gases: ['nitrogen'] },
         is: 'met',
         says: /thrust/,
+      },
+      {
+        name: 'by the process gas, not the inert one before it',
+        parts: { relief: { burstPressurePaGauge: 1e6 }, ventLine: { diameterM: 0.04 } },
+        conditions: {
+          gases: ['nitrogen', 'hydrogen'],
+          media: [{ name: 'nitrogen', role: 'inert gas', isKnown: true }, hydrogen],
+        },
+        is: 'met',
+        says: /kg\/s of hydrogen/,
+      },
+      {
+        name: 'by the gas that the tables know',
+        parts: { relief: { burstPressurePaGauge: 1e6 }, ventLine: { diameterM: 0.04 } },
+        conditions: { gases: ['a gas that nobody knows', 'nitrogen'] },
+        is: 'met',
+        says: /kg\/s of nitrogen/,
       },
       {
         name: 'above the rating of the line',

@@ -127,6 +127,33 @@ export const supplyCases: CasesOf = {
         is: 'met',
       },
       {
+        name: 'by the process gas, not the heavier inert one before it',
+        parts: { gasSupply: {} },
+        conditions: {
+          gases: ['nitrogen', 'hydrogen'],
+          media: [
+            { name: 'nitrogen', role: 'inert gas', isKnown: true },
+            { name: 'hydrogen', role: 'gas', isKnown: true },
+          ],
+          supplyPressurePaGauge: 2e7,
+          pressureMaxPaGauge: 5e6,
+          peakUptakeMolPerS: 0.7,
+        },
+        is: 'met',
+      },
+      {
+        name: 'the smaller of two regulators feeds it',
+        parts: { gasSupply: {} },
+        conditions: {
+          ...hydrogen,
+          regulatorKv: 1e-5,
+          supplyPressurePaGauge: 2e7,
+          pressureMaxPaGauge: 5e6,
+          peakUptakeMolPerS: 0.01,
+        },
+        is: 'met with caution',
+      },
+      {
         name: 'source no higher than the vessel',
         parts: { gasSupply: {} },
         conditions: {
@@ -148,6 +175,21 @@ export const supplyCases: CasesOf = {
         conditions: { ...uptake, pressureMaxPaGauge: 5e6 },
         is: 'met',
         says: /refills/,
+      },
+      {
+        name: 'of the process gas, not the inert one before it',
+        parts: { gasSupply: reservoir },
+        conditions: {
+          ...uptake,
+          gases: ['nitrogen', 'hydrogen'],
+          media: [
+            { name: 'nitrogen', role: 'inert gas', isKnown: true },
+            { name: 'hydrogen', role: 'gas', isKnown: true },
+          ],
+          pressureMaxPaGauge: 5e6,
+        },
+        is: 'met',
+        says: /mol of hydrogen a filling/,
       },
       {
         name: 'holds no more than the vessel',
