@@ -1,6 +1,16 @@
+import type { ConditionMedium } from '../../conditions.js';
 import { caution } from '../../figure.js';
 import { judgement } from '../../rule.js';
 import { commonPractice } from '../../source.js';
+
+const hydrogenChloride = '7647-01-0';
+
+/** Hydrochloric acid by its name, or hydrogen chloride of which a share below 1 makes it a solution. */
+const isHydrochloricAcid = ({ name, cas, massFraction }: ConditionMedium): boolean =>
+  /hydrochloric acid/i.test(name) ||
+  (massFraction !== undefined &&
+    massFraction < 1 &&
+    (cas === hydrogenChloride || /hydrogen chloride/i.test(name)));
 
 export const fluidGroupOfVapour = judgement({
   id: 'caution.fluid-group-of-vapour',
@@ -10,7 +20,7 @@ export const fluidGroupOfVapour = judgement({
   of: { vessel: ['family'] },
   conditions: ['media'],
   judge: (_, { media }) => {
-    const acid = media.find((m) => m.massFraction !== undefined && /chlor|hydrogen chloride/i.test(m.name));
+    const acid = media.find(isHydrochloricAcid);
     return acid === undefined
       ? undefined
       : caution(
