@@ -2,6 +2,7 @@ import { uptakeReservoir } from '@flangewise/engineering';
 import { gaugeToAbsolute } from '@flangewise/quantities';
 import type { Conditions } from '../../conditions.js';
 import { caution, type Judgement, reckon } from '../../figure.js';
+import { gasesByImportance } from '../../gases-by-importance.js';
 import { judgement } from '../../rule.js';
 import { commonPractice, published } from '../../source.js';
 import { shownQuantity } from '../../shown-quantity.js';
@@ -27,10 +28,17 @@ export const gasReservoir = judgement({
   kind: 'advice',
   unit: 'm3',
   of: { gasSupply: ['kind', 'reservoirVolumeL', 'reservoirPressurePaGauge'] },
-  conditions: ['gases', 'concentrationMolPerM3', 'batchVolumeM3', 'pressureMaxPaGauge', 'heatOfReactionPer'],
+  conditions: [
+    'gases',
+    'media',
+    'concentrationMolPerM3',
+    'batchVolumeM3',
+    'pressureMaxPaGauge',
+    'heatOfReactionPer',
+  ],
   judge: ({ gasSupply }, conditions, proof): Judgement | undefined => {
-    const { gases, pressureMaxPaGauge } = conditions;
-    const [gas] = gases;
+    const { pressureMaxPaGauge } = conditions;
+    const [gas] = gasesByImportance(conditions);
     const uptakeMol = uptakeOf(conditions);
     if (gas === undefined || gasSupply === null || gasSupply.kind !== 'dosing reservoir') return undefined;
     const { reservoirVolumeL, reservoirPressurePaGauge } = gasSupply;

@@ -2,6 +2,7 @@ import { compressibilityFactor, findFluid } from '@flangewise/engineering';
 import { gaugeToAbsolute } from '@flangewise/quantities';
 import type { Conditions } from '../../conditions.js';
 import { reckon } from '../../figure.js';
+import { gasesByImportance } from '../../gases-by-importance.js';
 
 /** Ambient gas feeds the vessel [K]. */
 const feedTemperatureK = 293.15;
@@ -10,7 +11,7 @@ const pressureDropRatioFactor = 0.72;
 /** Of diatomic gases. It hardly matters: what it adds to the inflow it adds to the outflow. */
 export const isentropicExponent = 1.4;
 
-export const gasFeedConditions = ['gases', 'regulatorKv', 'supplyPressurePaGauge'] as const;
+export const gasFeedConditions = ['gases', 'media', 'regulatorKv', 'supplyPressurePaGauge'] as const;
 
 export type GasFeed =
   | { readonly kind: 'no gas' }
@@ -28,14 +29,21 @@ export interface GasFeedInputs {
   readonly gasCompressibilityFactor: number;
 }
 
-/** What comes in when the regulator fails open: of the client's regulator where its Kv was said, else of the chosen one. */
+/** The larger of what the client's regulator and the chosen one pass, as far as either is known. */
+const largestKv = (client: number | undefined, chosen: number | null | undefined): number | undefined => {
+  const said = [client, chosen].filter((kv) => kv !== undefined && kv !== null);
+  return said.length === 0 ? undefined : Math.max(...said);
+};
+
+/** What comes in of the process gas when the regulator fails open. */
 export const gasFeedOf = (
   gasSupply: { readonly flowCoefficientKv: number | null } | null,
-  { gases, regulatorKv, supplyPressurePaGauge }: Pick<Conditions, (typeof gasFeedConditions)[number]>,
+  conditions: Pick<Conditions, (typeof gasFeedConditions)[number]>,
 ): GasFeed => {
-  const [gas] = gases;
+  const { regulatorKv, supplyPressurePaGauge } = conditions;
+  const [gas] = gasesByImportance(conditions);
   if (gas === undefined) return { kind: 'no gas' };
-  const flowCoefficientKv = regulatorKv ?? gasSupply?.flowCoefficientKv ?? undefined;
+  const flowCoefficientKv = largestKv(regulatorKv, gasSupply?.flowCoefficientKv);
   if (flowCoefficientKv === undefined) return { kind: 'missing', fields: ['process.regulatorKv'] };
   if (supplyPressurePaGauge === undefined) return { kind: 'missing', fields: ['process.supplyPressure'] };
   const fluid = findFluid(gas);

@@ -11,6 +11,7 @@ import { isAtMost } from '../../compare.js';
 import type { Conditions } from '../../conditions.js';
 import { caution, type Judgement, notMet, reckon } from '../../figure.js';
 import { mainLiquid } from '../../liquid.js';
+import { gasesByImportance } from '../../gases-by-importance.js';
 import { judgement } from '../../rule.js';
 import { commonPractice, published } from '../../source.js';
 import { shownQuantity } from '../../shown-quantity.js';
@@ -21,11 +22,17 @@ const usualLengthM = 5;
 const usualResistance = 2;
 const roomK = 293.15;
 
-/** What leaves through the vent: the gas, else the vapour of the main liquid. */
-const ventedOf = ({ gases, media }: Pick<Conditions, 'gases' | 'media'>) => {
-  const name = gases[0] ?? mainLiquid(media)?.name;
-  const fluid = name === undefined ? undefined : findFluid(name);
-  return fluid?.ok === true ? fluid.value : undefined;
+/**
+ * What leaves through the vent: the first gas that the tables know, else the vapour of the main liquid. A full disc
+ * passes the more of a gas the heavier it is, so that pressure and thrust in the line are the same for every gas.
+ */
+const ventedOf = (conditions: Pick<Conditions, 'gases' | 'media'>) => {
+  const liquid = mainLiquid(conditions.media)?.name;
+  for (const name of [...gasesByImportance(conditions), ...(liquid === undefined ? [] : [liquid])]) {
+    const fluid = findFluid(name);
+    if (fluid.ok) return fluid.value;
+  }
+  return undefined;
 };
 
 export const ventLoad = judgement({

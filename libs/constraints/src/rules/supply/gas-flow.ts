@@ -33,6 +33,7 @@ export const gasFlow = comparison({
     if (feed.kind === 'no gas') return notApplicable;
     if (feed.kind === 'missing') return missing(...feed.fields);
     const { supply } = feed;
+    const flowCoefficientKv = Math.min(gasSupply.flowCoefficientKv, conditions.regulatorKv ?? Infinity);
     const downstreamPressurePaAbs = gaugeToAbsolute(pressureMaxPaGauge);
     if (supply.supplyPressurePaAbs <= downstreamPressurePaAbs) return known(0);
     const flow = reckon(
@@ -44,7 +45,7 @@ export const gasFlow = comparison({
         molarMassKgPerMol: supply.gasMolarMassKgPerMol,
         isentropicExponent: supply.gasIsentropicExponent,
         compressibilityFactor: supply.gasCompressibilityFactor,
-        flowCoefficientKv: supply.flowCoefficientKv,
+        flowCoefficientKv,
         pressureDropRatioFactor: supply.pressureDropRatioFactor,
       },
       proof,

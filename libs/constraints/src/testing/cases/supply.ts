@@ -137,7 +137,7 @@ export const supplyCases: CasesOf = {
           ],
           supplyPressurePaGauge: 2e7,
           pressureMaxPaGauge: 5e6,
-          peakUptakeMolPerS: 0.7,
+          peakUptakeMolPerS: 2,
         },
         is: 'met',
       },
