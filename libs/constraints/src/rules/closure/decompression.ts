@@ -3,16 +3,7 @@ import { judgement } from '../../rule.js';
 import { commonPractice } from '../../source.js';
 
 const elastomers: readonly string[] = ['FKM', 'FFKM', 'EPDM', 'NBR', 'silicone'];
-/** Gases that dissolve in elastomers and burst them when the pressure falls fast. */
-const dissolvingGases: readonly string[] = [
-  'hydrogen',
-  'carbon dioxide',
-  'methane',
-  'ethylene',
-  'nitrogen',
-  'helium',
-];
-/** Above this the damage is to be expected [Pa gauge]. */
+/** Every gas dissolves in elastomers; above this it bursts them when the pressure falls fast [Pa gauge]. */
 const noticeablePaGauge = 2e6;
 
 export const decompression = judgement({
@@ -23,9 +14,9 @@ export const decompression = judgement({
   of: { seal: ['material', 'standsDecompression'] },
   conditions: ['gases', 'pressureMaxPaGauge'],
   judge: ({ seal }, { gases, pressureMaxPaGauge }) => {
-    const gas = gases.find((g) => dissolvingGases.includes(g.toLowerCase()));
-    if (gas === undefined || pressureMaxPaGauge === undefined || pressureMaxPaGauge <= noticeablePaGauge)
+    if (gases.length === 0 || pressureMaxPaGauge === undefined || pressureMaxPaGauge <= noticeablePaGauge)
       return undefined;
+    const gas = gases.join(', ');
     if (!elastomers.includes(seal.material)) return met;
     return seal.standsDecompression
       ? caution(
