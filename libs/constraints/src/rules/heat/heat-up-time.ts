@@ -34,6 +34,12 @@ const heatCapacities = { glass: 830, metal: 500 } as const;
 const insulationM = 0.03;
 const jacketAboveBatchK = 50;
 
+/** How hot the medium of a jacket is let run to heat a batch to its end, as far as the circulator goes. */
+export const jacketMediumK = (
+  circulator: Pick<ItemOf<'circulator'>, 'maxTemperatureK'>,
+  endK: number,
+): number => Math.min(circulator.maxTemperatureK, endK + jacketAboveBatchK);
+
 export type HeatUp =
   | { readonly kind: 'time'; readonly timeS: number; readonly limitedBy: string }
   | { readonly kind: 'never'; readonly because: string }
@@ -65,14 +71,13 @@ const sourceOf = (
   }
   if (circulator === null) return undefined;
   const overallCoefficientWPerM2K = jacketLowerCoefficient(vessel, conditions, proof);
-  const mediumTemperatureK = Math.min(circulator.maxTemperatureK, conditions.endK + jacketAboveBatchK);
   return overallCoefficientWPerM2K === undefined
     ? undefined
     : {
         heaterPowerW: circulator.heatingPowerW,
         overallCoefficientWPerM2K,
         areaM2: wettedJacketM2(vessel, conditions.batchVolumeM3),
-        mediumTemperatureK,
+        mediumTemperatureK: jacketMediumK(circulator, conditions.endK),
       };
 };
 
