@@ -12,11 +12,12 @@ export const cutOffs = judgement({
   of: { pressureGauge: ['transmitter'], coupling: ['kind'] },
   conditions: ['media', 'exothermic', 'selfReactive'],
   judge: ({ pressureGauge, coupling }, { media, exothermic, selfReactive }): Judgement | undefined => {
-    const gas = media.find((m) => m.role === 'gas');
+    const gases = media.filter((m) => m.role === 'gas');
     const reacts = exothermic === true || selfReactive === true;
-    if (gas === undefined && !reacts) return undefined;
-    const closes = gas === undefined ? 'the heating' : `${gas.name} and the heating`;
-    const isDangerous = gas !== undefined && (isToxicGas(gas) || isFlammable(gas));
+    if (gases.length === 0 && !reacts) return undefined;
+    const closes =
+      gases.length === 0 ? 'the heating' : `${gases.map((gas) => gas.name).join(', ')} and the heating`;
+    const isDangerous = gases.some((gas) => isToxicGas(gas) || isFlammable(gas));
     const text = `A pressure cut-off, independent of the controller, closes ${closes}; alarms tell of a slipping coupling (${coupling.name}) and of lost cooling${reacts ? ', and stop the feed' : ''}. Without power: gas shut, heat off, cooling on${isDangerous ? ', vent to the safe place' : ''}.`;
     return pressureGauge.transmitter
       ? { status: 'met', text }
