@@ -1,8 +1,7 @@
 import type { Rule } from './rule.js';
 import { bottomValveFits } from './rules/accessories/bottom-valve.js';
-import { gasTubeReach, samplingTubeReach } from './rules/accessories/dip-tube-reach.js';
 import { coverPorts } from './rules/accessories/ports.js';
-import { thermowellReach } from './rules/accessories/reach.js';
+import { gasTubeReach, samplingTubeReach, thermowellReach } from './rules/accessories/reach.js';
 import {
   samplingWish,
   dosingWish,
