@@ -1,4 +1,4 @@
-import { met, notMet } from '../../figure.js';
+import { caution, met, notMet } from '../../figure.js';
 import { judgement } from '../../rule.js';
 import { commonPractice } from '../../source.js';
 
@@ -83,9 +83,13 @@ export const probeWish = judgement({
   conditions: ['processProbes'],
   judge: ({ processProbe }, { processProbes }) => {
     if (processProbes === undefined || processProbes.length === 0) return undefined;
-    return processProbe !== null && processProbes.includes(processProbe.kind)
-      ? met
-      : notMet(`A probe for ${processProbes.join(', ')} is asked for.`);
+    const uncovered = processProbes.filter((kind) => kind !== processProbe?.kind);
+    if (uncovered.length === 0) return met;
+    if (processProbe === null || uncovered.length === processProbes.length)
+      return notMet(`A probe for ${processProbes.join(', ')} is asked for.`);
+    return caution(
+      `${processProbe.name} covers ${processProbe.kind}; asked for besides and not covered: ${uncovered.join(', ')}. A set has one place for a probe: ask for a special.`,
+    );
   },
   met: 'The wished probe is there.',
   source: [commonPractice('wish of the client')],
