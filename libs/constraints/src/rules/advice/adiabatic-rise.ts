@@ -44,7 +44,8 @@ export const adiabaticRiseAdvice = judgement({
       proof,
     );
     if (!rise.ok) return undefined;
-    const from = conditions.temperatureUsualK ?? conditions.temperatureMaxK;
+    // Cooling may fail at the hottest moment.
+    const from = conditions.temperatureMaxK ?? conditions.temperatureUsualK;
     const { temperatureRiseK } = rise.value;
     const shown = `Without cooling the batch would rise by ${shownDifference(temperatureRiseK, 'up')}`;
     const ts = vessel.rating?.maxTemperatureK;

@@ -271,6 +271,18 @@ export const heatCases: CasesOf = {
         says: /Feed slowly/,
       },
       {
+        name: 'goes above TS from the highest temperature, not from the usual one',
+        conditions: {
+          ...batch,
+          temperatureUsualK: 300,
+          heatOfReactionJPerMol: -1e5,
+          temperatureMaxK: 520,
+          concentrationMolPerM3: 500,
+        },
+        is: 'met with caution',
+        says: /Feed slowly/,
+      },
+      {
         name: 'counted per mole of gas',
         conditions: {
           ...batch,
