@@ -4,10 +4,14 @@ import { judgement } from '../../rule.js';
 import { fromMemory } from '../../source.js';
 import { shownQuantity } from '../../shown-quantity.js';
 
-/** Regulation (EU) 2021/821, annex I, 2B350.a: reaction vessels above 100 L and below 20 000 L. */
+/** Regulation (EU) 2021/821, annex I, 2B350.a, from memory: reaction vessels above 100 L and below 20 000 L. */
 const fromL = 100;
-/** Families of materials that the entry names; stainless steel is not among them, high nickel alloys are. */
-const listed = ['nickel alloy', 'titanium', 'zirconium', 'tantalum', 'glass', 'fluoropolymer', 'graphite'];
+/**
+ * What the entry names, from memory: alloys with more than 25 % nickel and 20 % chromium, nickel and alloys with
+ * more than 40 % nickel, fluoropolymers, glass, tantalum, titanium, zirconium, niobium. Stainless steel and graphite
+ * are not among them; every nickel alloy on file has more than 40 % nickel, and niobium is on no file.
+ */
+const listed = ['nickel alloy', 'titanium', 'zirconium', 'tantalum', 'glass', 'fluoropolymer'];
 
 const isListed = (material: string): boolean => {
   const grade = materialGrade(material);
@@ -20,11 +24,12 @@ export const exportLicence = judgement({
   group: 'papers',
   kind: 'advice',
   of: { vessel: ['innerVolumeL', 'material'] },
-  conditions: ['country'],
+  conditions: [],
   judge: ({ vessel }): Judgement | undefined => {
     if (vessel.innerVolumeL <= fromL) return undefined;
     const shown = `${vessel.name} holds ${shownQuantity(vessel.innerVolumeL / 1000, 'm3')}`;
-    const entry = 'Regulation (EU) 2021/821, annex I, 2B350.a (to be checked against the text in force)';
+    const entry =
+      'Regulation (EU) 2021/821, annex I, 2B350.a (from memory, to be checked against the text in force)';
     return isListed(vessel.material)
       ? caution(
           `${shown} and touches the product with ${vessel.material}: leaving the Union it can need an export licence, ${entry}. Ask for the end use and the end user before anything is promised.`,
