@@ -36,7 +36,7 @@ const casesOf: CasesOf = {
 const step = 1e-6;
 
 /** Hard rules that refuse nothing: they keep a system from release until somebody found out what they ask. */
-const asksOnly = new Set(['relief.runaway', 'material.carrier-in-hydrogen', 'material.medium-on-file']);
+const asksOnly = new Set(['relief.runaway', 'material.carrier-in-hydrogen', 'material.medium-on-file', 'strength.vapour-known']);
 
 const comparesNumbers = (rule: Rule): boolean => rule.form === 'comparison' || rule.form === 'sum';
 
@@ -63,6 +63,13 @@ describe('every rule of the book', () => {
   it('has an id of its own, a title and a source', () => {
     expect(new Set(ruleBook.map((rule) => rule.id)).size).toBe(ruleBook.length);
     expect(ruleBook.filter((rule) => rule.title === '' || rule.source.length === 0)).toEqual([]);
+  });
+});
+
+describe('what a rule says when it is met', () => {
+  it('is a sentence', () => {
+    const said = ruleBook.flatMap((rule) => ('met' in rule ? [`${rule.id}: ${rule.met}`] : []));
+    expect(said.filter((text) => !/: [A-Z].+ .+\.$/.test(text))).toEqual([]);
   });
 });
 

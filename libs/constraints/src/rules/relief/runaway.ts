@@ -1,4 +1,4 @@
-import { met, notDecidable } from '../../figure.js';
+import { notDecidable } from '../../figure.js';
 import { judgement } from '../../rule.js';
 import { commonPractice } from '../../source.js';
 
@@ -21,6 +21,6 @@ export const runaway = judgement({
           'process.calorimetry',
         );
   },
-  met: met.status,
+  met: 'The reaction gives no heat that relief would have to carry away.',
   source: [commonPractice('runaway reactions need test data (DIERS methodology)')],
 });
