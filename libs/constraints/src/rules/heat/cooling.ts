@@ -8,7 +8,7 @@ export const coolingNeeded = judgement({
   group: 'heat',
   kind: 'hard',
   of: { coil: ['areaM2'], circulator: ['coolingPowerW'] },
-  conditions: ['exothermic', 'vesselsAtOnce'],
+  conditions: ['exothermic'],
   judge: ({ coil, circulator }, { exothermic }) => {
     if (exothermic !== true) return undefined;
     return coil === null && circulator === null

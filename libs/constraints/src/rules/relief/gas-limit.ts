@@ -14,7 +14,7 @@ export const gasLimitNeeded = judgement({
     gasSupply: ['maxOutletPressurePaGauge'],
     gasLimit: ['setPressurePaGauge', 'kind'],
   },
-  conditions: ['gases'],
+  conditions: [],
   judge: ({ vessel, gasSupply, gasLimit }) => {
     if (gasSupply === null) return undefined;
     const ps = vessel.rating?.maxPressurePaGauge ?? 0;
