@@ -10,7 +10,6 @@ export const troubleCodes = {
   INPUT_TOO_LARGE: 'The file is larger than a document can be',
   INPUT_NOT_JSON: 'The text is not JSON',
   INPUT_INVALID: 'A field holds what is not allowed there',
-  INPUT_SETS_DIFFER: 'A system has other sets than the inquiry that it answers',
   INPUT_UNKNOWN_ITEM: 'An item number that the range does not have',
   INPUT_WRONG_SLOT: 'An item stands in a slot to which it does not belong',
   INPUT_ITEM_WITHDRAWN: 'An item that is no longer made',

@@ -1,6 +1,8 @@
-import type { RuleResult, Status } from '@flangewise/model';
+import { demoCatalogue } from '@flangewise/catalogue';
+import { type RuleResult, type Status, systemSchema } from '@flangewise/model';
 import { describe, expect, it } from 'vitest';
-import { leastMarginOf } from './assess.js';
+import { assess, leastMarginOf } from './assess.js';
+import { rangeOf } from './range.js';
 import { ruleBook } from './rule-book.js';
 import { burstBelowPs } from './rules/relief/burst-below-ps.js';
 import { hotFill } from './rules/volume/hot-fill.js';
@@ -35,4 +37,17 @@ describe('least margin', () => {
   it('is none where nothing could be decided', () => {
     expect(leastMarginOf([], ruleBook)).toBeNull();
   });
+});
+
+it('holds back a system with a part that the range does not have', () => {
+  const range = rangeOf(demoCatalogue, { deliveryDays: () => 0 });
+  const system = systemSchema.parse({
+    inquiry: { title: 'x' },
+    sets: [{ choices: { vessel: 'VS-9999', relief: demoCatalogue.items[0]?.id } }],
+  });
+  const { undecided, releasable, blocking } = assess(system, { range, rules: ruleBook });
+  expect(undecided).toContain('sets[0].vessel');
+  expect(undecided).toContain('sets[0].relief');
+  expect(releasable).toBe(false);
+  expect(blocking.join()).toMatch(/slots not chosen/);
 });

@@ -11,7 +11,7 @@ import {
 } from '@flangewise/model';
 import { assessRule, type SetView, statusOf } from './assess-rule.js';
 import { blockingOf } from './blocking.js';
-import { chosenIn } from './chosen.js';
+import { type Chosen, chosenIn } from './chosen.js';
 import { conformityOf } from './conformity.js';
 import { conditionsOf } from './conditions-of.js';
 import { openPointsOf } from './open-points.js';
@@ -22,10 +22,11 @@ import { ruleRevision } from './rule-revision.js';
 export const generalCaution =
   'This assessment supports, and does not replace, the work of a qualified pressure-equipment engineer, the notified body and local rules.';
 
-const undecidedSlots = (system: System): string[] => [
-  ...frameSlots.filter((slot) => system.frame[slot] === undefined).map((slot) => slotPath(slot)),
-  ...system.sets.flatMap((set, index) =>
-    setSlots.filter((slot) => set.choices[slot] === undefined).map((slot) => slotPath(slot, index)),
+/** Slots that nobody has chosen yet, or that name a part which the range does not have. */
+const undecidedSlots = (system: System, chosen: readonly Chosen[]): string[] => [
+  ...frameSlots.filter((slot) => chosen[0]?.(slot) === undefined).map((slot) => slotPath(slot)),
+  ...system.sets.flatMap((_, index) =>
+    setSlots.filter((slot) => chosen[index]?.(slot) === undefined).map((slot) => slotPath(slot, index)),
   ),
 ];
 
@@ -97,7 +98,10 @@ export const assess = (
       return bench.rules.flatMap((rule) => assessRule(rule, view));
     })
     .sort(byUrgency);
-  const undecided = undecidedSlots(system);
+  const undecided = undecidedSlots(
+    system,
+    all.map(({ chosen }) => chosen),
+  );
   const stopping =
     options.specialsReleased === true
       ? results.filter(({ status }) => status !== 'outside standard range')

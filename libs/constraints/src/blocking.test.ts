@@ -22,7 +22,7 @@ const result = (
 });
 
 const system = systemSchema.parse({
-  inquiry: { title: 'x', process: {} },
+  inquiry: { title: 'x', process: {}, sets: [{}, {}] },
   sets: [{ label: 'glass', choices: {} }, { choices: {} }],
 });
 

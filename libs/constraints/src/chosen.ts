@@ -1,13 +1,7 @@
 import { type Choices, type Item, type SlotName, slots, type System } from '@flangewise/model';
 
-/** The part in a slot of one set: an item, null for none, undefined while nobody has chosen. */
+/** The part in a slot of one set: an item, null for none, undefined while nobody has chosen one of the range. */
 export type Chosen = (slot: SlotName) => Item | null | undefined;
-
-/** An item number that the range does not have (any more). */
-export interface UnknownItem {
-  readonly path: string;
-  readonly item: string;
-}
 
 const choicesAt = (system: System, slot: SlotName, set: number): Choices =>
   slots[slot].place === 'frame' ? system.frame : (system.sets[set]?.choices ?? {});
@@ -17,5 +11,6 @@ export const chosenIn =
   (slot) => {
     const id = choicesAt(system, slot, set)[slot];
     if (id === undefined || id === null) return id;
-    return items.get(id);
+    const item = items.get(id);
+    return item?.slot === slot ? item : undefined;
   };

@@ -6,7 +6,7 @@ const fieldsOf: Readonly<Partial<Record<ConditionName, readonly string[]>>> = {
   media: ['process.media'],
   gases: ['process.media'],
   pressureMaxPaGauge: ['pressure.highest', 'process.media'],
-  pressureMinPaGauge: ['pressure.lowest'],
+  vacuum: ['process.vacuum', 'pressure.lowest'],
   temperatureMaxK: ['temperature.highest'],
   temperatureMinK: ['temperature.lowest'],
   batchVolumeM3: ['batchVolume', 'statedVolume'],
@@ -22,9 +22,9 @@ const fieldsOf: Readonly<Partial<Record<ConditionName, readonly string[]>>> = {
   processKind: ['process.kind'],
   supplyPressurePaGauge: ['supplyPressure'],
   marking: ['site.zone', 'process.media'],
+  ignitionUnknown: ['site.zone', 'process.media'],
   ceilingHeightM: ['ceilingHeight'],
   vesselsAtOnce: ['arrangement', 'count'],
-  setsOnFrame: ['arrangement'],
 };
 
 /** Whether a condition follows from a statement of the inquiry. */

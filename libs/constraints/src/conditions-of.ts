@@ -9,6 +9,8 @@ import { readMedium } from './read-media.js';
 const usualFillLimit = 0.85;
 const foamingFillLimit = 0.6;
 const usualServiceFactor = 1.25;
+/** A lowest pressure below this is a vacuum, not the weather [Pa, gauge]. */
+const vacuumFromPaGauge = -5000;
 
 /** Kinds of process that give heat unless somebody says otherwise. */
 const exothermicKinds: readonly string[] = [
@@ -114,13 +116,16 @@ const volumesOf = (set: Inquiry['sets'][number] | undefined, media: readonly Con
 };
 
 /** What set number `index` has to stand, from what the inquiry says of it and of all sets. */
-export const conditionsOf = (system: Pick<System, 'inquiry' | 'settings'>, index: number): Conditions => {
+export const conditionsOf = (
+  system: Pick<System, 'inquiry' | 'settings' | 'sets'>,
+  index: number,
+): Conditions => {
   const { inquiry, settings } = system;
   const { process, site, requirements } = inquiry;
   const set = inquiry.sets[index] ?? inquiry.sets[0];
   const media = process.media.map(readMedium);
   const gases = media.filter((m) => m.role === 'gas' || m.role === 'inert gas').map((m) => m.name);
-  const pressure = set?.pressure ?? process.pressure;
+  const pressure = { ...process.pressure, ...set?.pressure };
   const temperature = { ...process.temperature, ...set?.temperature };
   const volumes = volumesOf(set, media);
   const { batchVolumeM3 } = volumes;
@@ -129,17 +134,15 @@ export const conditionsOf = (system: Pick<System, 'inquiry' | 'settings'>, index
     { fillK: fillTemperatureK(temperature.lowest), hotK: temperature.highest },
     batchVolumeM3,
   );
-  const marking = requiredMarking(site.zone, media, site.zoneGas);
+  const ignition = requiredMarking(site.zone, media, site.zoneGas);
   return settled({
     media,
     gases,
     processKind: process.kind,
-    pressureMinPaGauge: pressure?.lowest,
-    pressureUsualPaGauge: pressure?.usual,
-    statedPressurePaGauge: pressure?.highest,
+    statedPressurePaGauge: pressure.highest,
     pressureMeans: process.pressureMeans,
-    pressureMaxPaGauge: totalPressure(pressure?.highest, process.pressureMeans, liquid.vapourPaAbs),
-    vacuum: process.vacuum,
+    pressureMaxPaGauge: totalPressure(pressure.highest, process.pressureMeans, liquid.vapourPaAbs),
+    vacuum: (pressure.lowest ?? 0) < vacuumFromPaGauge ? true : process.vacuum,
     temperatureMinK: temperature.lowest,
     temperatureUsualK: temperature.usual,
     temperatureMaxK: temperature.highest,
@@ -171,9 +174,9 @@ export const conditionsOf = (system: Pick<System, 'inquiry' | 'settings'>, index
     supplyPressurePaGauge: process.supplyPressure,
     regulatorKv: process.regulatorKv,
     zone: site.zone,
-    marking,
+    marking: ignition.marking,
+    ignitionUnknown: ignition.unknown.length === 0 ? undefined : ignition.unknown,
     ceilingHeightM: site.ceilingHeight,
-    coolingWater: site.coolingWater,
     country: site.country,
     construction: set?.construction,
     material: set?.material,
@@ -193,14 +196,10 @@ export const conditionsOf = (system: Pick<System, 'inquiry' | 'settings'>, index
     impeller: requirements.impeller,
     materialCertificates: requirements.materialCertificates,
     qualificationPapers: requirements.qualificationPapers,
-    setsOnFrame: inquiry.sets.length,
     vesselsAtOnce:
       inquiry.arrangement === 'alternate'
-        ? Math.max(...inquiry.sets.map((s) => s.count))
-        : inquiry.sets.reduce((n, s) => n + s.count, 0),
+        ? Math.max(...system.sets.map((s) => s.count))
+        : system.sets.reduce((n, s) => n + s.count, 0),
     arrangement: inquiry.arrangement,
-    otherSetsPressureMaxPaGauge: highest(
-      inquiry.sets.filter((_, k) => k !== index).map((s) => s.pressure?.highest),
-    ),
   });
 };

@@ -23,8 +23,6 @@ export interface Conditions {
   readonly gases: readonly string[];
   readonly processKind?: string;
 
-  readonly pressureMinPaGauge?: number;
-  readonly pressureUsualPaGauge?: number;
   /** Highest pressure as it was stated, and what was meant by it. */
   readonly statedPressurePaGauge?: number;
   readonly pressureMeans?: 'total' | 'partial pressure of the gas';
@@ -86,8 +84,9 @@ export interface Conditions {
     /** Highest temperature of any surface in the zone [K]. */
     readonly surfaceLimitK: number;
   };
+  /** Media that may burn and have no ignition data on file, by name. */
+  readonly ignitionUnknown?: readonly string[];
   readonly ceilingHeightM?: number;
-  readonly coolingWater?: boolean;
   readonly country?: string;
 
   readonly construction?: 'metal' | 'glass' | 'lined';
@@ -109,12 +108,8 @@ export interface Conditions {
   readonly materialCertificates?: boolean;
   readonly qualificationPapers?: boolean;
 
-  /** How many sets the frame carries, and how many vessels work at once. */
-  readonly setsOnFrame: number;
   readonly vesselsAtOnce: number;
   readonly arrangement?: 'alternate' | 'parallel';
-  /** The lowest and highest process pressure over all sets of the frame. */
-  readonly otherSetsPressureMaxPaGauge?: number;
 }
 
 export type ConditionName = keyof Conditions;

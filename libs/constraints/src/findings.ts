@@ -1,7 +1,7 @@
 import { formatQuantity, absoluteToGauge } from '@flangewise/quantities';
 import type { System } from '@flangewise/model';
 import type { Conditions } from './conditions.js';
-import { fillTemperatureK, mainLiquid, vapourPressureAt } from './liquid.js';
+import { fillTemperatureK, mainLiquid, vapourBoundText, vapourPressureAt } from './liquid.js';
 import { shownQuantity } from './shown-quantity.js';
 
 const shown = (value: number, unit: string): string => shownQuantity(value, unit);
@@ -25,11 +25,8 @@ const ownVapour = (c: Conditions): string | undefined => {
   if (liquid === undefined || c.temperatureMaxK === undefined) return undefined;
   const vapour = vapourPressureAt(liquid, c.temperatureMaxK);
   if (vapour === undefined) return undefined;
-  const bound =
-    liquid.massFraction !== undefined && liquid.massFraction < 1
-      ? ' (water taken as the upper bound for the solution)'
-      : '';
-  return `${liquid.name} has a vapour pressure of its own of about ${formatQuantity(absoluteToGauge(vapour), 'pressure', { reference: 'absolute', rounding: 'up' })} at ${shown(c.temperatureMaxK, 'K')}${bound}.`;
+  const bound = vapourBoundText(liquid);
+  return `${liquid.name} has a vapour pressure of its own of about ${formatQuantity(absoluteToGauge(vapour), 'pressure', { reference: 'absolute', rounding: 'up' })} at ${shown(c.temperatureMaxK, 'K')}${bound === undefined ? '' : ` (${bound})`}.`;
 };
 
 const marking = (c: Conditions): string | undefined =>

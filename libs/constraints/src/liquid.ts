@@ -1,6 +1,7 @@
 import { fluidProperties, hotVolume, vapourPressure } from '@flangewise/engineering';
 import type { ConditionMedium } from './conditions.js';
 import { type Proof, reckon } from './figure.js';
+import { volatilityOf } from './solution-volatility.js';
 
 const roomK = 293.15;
 
@@ -73,13 +74,31 @@ export const hotVolumeOf = (
   return asWater.ok ? { volumeM3: asWater.value.hotVolumeM3, estimated: true } : undefined;
 };
 
-/** Vapour pressure [Pa absolute]; of an aqueous solution that of water, its upper bound for dissolved salts and bases. */
+const pureVapour = (substance: string, temperatureK: number, proof?: Proof): number | undefined => {
+  const outcome = reckon(vapourPressure, { substance, temperatureK }, proof);
+  return outcome.ok ? outcome.value.pressurePaAbs : undefined;
+};
+
+/** Vapour pressure [Pa absolute], of an aqueous solution its upper bound; undefined where the tables hold neither. */
 export const vapourPressureAt = (
   medium: ConditionMedium,
   temperatureK: number,
   proof?: Proof,
 ): number | undefined => {
-  const substance = isSolution(medium) ? water : (medium.cas ?? medium.name);
-  const outcome = reckon(vapourPressure, { substance, temperatureK }, proof);
-  return outcome.ok ? outcome.value.pressurePaAbs : undefined;
+  const substance = medium.cas ?? medium.name;
+  if (!isSolution(medium)) return pureVapour(substance, temperatureK, proof);
+  const volatility = volatilityOf(medium);
+  if (volatility === 'unknown') return undefined;
+  const ofWater = pureVapour(water, temperatureK, proof);
+  if (volatility === 'below water') return ofWater;
+  const ofSubstance = pureVapour(substance, temperatureK, proof);
+  return ofWater === undefined || ofSubstance === undefined ? undefined : ofWater + ofSubstance;
+};
+
+/** What the vapour pressure of a solution stands for, in words; undefined for a pure liquid. */
+export const vapourBoundText = (medium: ConditionMedium): string | undefined => {
+  if (!isSolution(medium)) return undefined;
+  return volatilityOf(medium) === 'below water'
+    ? 'water taken as the upper bound for the solution'
+    : 'that of water and of the pure substance together, the upper bound for the solution';
 };

@@ -19,6 +19,8 @@ interface Asked {
 
 /** Above this the liquid's own vapour makes a difference to the stated pressure. */
 const noticeableVapourPaAbs = 1e5;
+/** By less a stated pressure is the vapour pressure, rounded. */
+const noticeablePa = 2e4;
 
 const ownVapour = ({ conditions }: Asked): number | undefined => {
   const liquid = mainLiquid(conditions.media);
@@ -111,6 +113,20 @@ const questions: readonly Question[] = [
         ? 'Nothing can be rated without it.'
         : `Only the vapour pressure of ${liquidName(asked)} was taken: at most about ${shownPressure(absoluteToGauge(vapour), 'absolute')} at the highest temperature.`;
     },
+  },
+  {
+    field: 'process.pressure.highest',
+    isOpen: (asked) => {
+      const { statedPressurePaGauge, pressureMeans } = asked.conditions;
+      return (
+        statedPressurePaGauge !== undefined &&
+        pressureMeans !== 'partial pressure of the gas' &&
+        absoluteToGauge(ownVapour(asked) ?? 0) > statedPressurePaGauge + noticeablePa
+      );
+    },
+    question: (asked) =>
+      `Is ${shownPressure(asked.conditions.statedPressurePaGauge ?? 0, 'gauge')} right, or the highest temperature? ${liquidName(asked)} alone makes ${shownPressure(absoluteToGauge(ownVapour(asked) ?? 0), 'gauge')} there.`,
+    why: () => 'The vapour pressure was taken for every check.',
   },
   {
     field: 'process.temperature.highest',

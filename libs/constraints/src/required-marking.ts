@@ -3,21 +3,35 @@ import type { ConditionMedium, Conditions } from './conditions.js';
 
 const gasZones = ['0', '1', '2'] as const;
 
-/**
- * What equipment at the vessel has to be marked with, from the zone and everything that can be in it. Undefined where
- * no gas zone was said, or where no substance has ignition data; then the marking is an open question.
- */
+export interface Ignition {
+  /** What equipment at the vessel has to be marked with; undefined where no gas zone was said, or nothing on file burns. */
+  readonly marking: Conditions['marking'];
+  /** Media that may burn and have no ignition data, by name. */
+  readonly unknown: readonly string[];
+}
+
+/** What the zone asks for, from everything that can be in it; catalysts are solids and make no gas atmosphere. */
 export const requiredMarking = (
   zone: string | undefined,
   media: readonly ConditionMedium[],
   zoneGas: string | undefined,
-): Conditions['marking'] => {
+): Ignition => {
   const gasZone = gasZones.find((z) => z === zone);
-  if (gasZone === undefined) return undefined;
-  const substances = [...media.flatMap((m) => m.cas ?? []), ...(zoneGas === undefined ? [] : [zoneGas])];
-  if (substances.length === 0) return undefined;
-  const marking = requiredMarkingFor(gasZone, substances);
-  if (!marking.ok) return undefined;
-  const { category, gasGroup, temperatureClass, limitingSubstance, surfaceLimitK } = marking.value;
-  return { category, gasGroup, temperatureClass, from: limitingSubstance, surfaceLimitK };
+  if (gasZone === undefined) return { marking: undefined, unknown: [] };
+  const names = media.filter((m) => m.role !== 'catalyst').map((m) => m.cas ?? m.name);
+  const substances = [...names, ...(zoneGas === undefined ? [] : [zoneGas])].map((substance) => ({
+    substance,
+    alone: requiredMarkingFor(gasZone, [substance]),
+  }));
+  const burning = substances.filter(({ alone }) => alone.ok).map(({ substance }) => substance);
+  const unknown = substances
+    .filter(({ alone }) => !alone.ok && alone.error.code === 'CALC_UNKNOWN_SUBSTANCE')
+    .map(({ substance }) => media.find((m) => m.cas === substance)?.name ?? substance);
+  const all = burning.length === 0 ? undefined : requiredMarkingFor(gasZone, burning);
+  if (all?.ok !== true) return { marking: undefined, unknown };
+  const { category, gasGroup, temperatureClass, limitingSubstance, surfaceLimitK } = all.value;
+  return {
+    marking: { category, gasGroup, temperatureClass, from: limitingSubstance, surfaceLimitK },
+    unknown,
+  };
 };

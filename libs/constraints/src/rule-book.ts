@@ -50,6 +50,7 @@ import { openingTime } from './rules/closure/opening-time.js';
 import { sealBore } from './rules/closure/seal-bore.js';
 import { staticCharge } from './rules/hazardous-area/charging.js';
 import { hotSurface } from './rules/hazardous-area/hot-surface.js';
+import { ignitionKnown } from './rules/hazardous-area/ignition-known.js';
 import { areaMarking } from './rules/hazardous-area/marking.js';
 import { circulatorSpan } from './rules/heat/circulator-span.js';
 import { coilFits } from './rules/heat/coil-fits.js';
@@ -113,6 +114,7 @@ import { partTemperature } from './rules/strength/part-temperature.js';
 import { pressureTest } from './rules/strength/pressure-test.js';
 import { ratingAtTemperature, declaredPressure } from './rules/strength/rating-at-temperature.js';
 import { specialVesselRule } from './rules/strength/special.js';
+import { vapourKnown } from './rules/strength/vapour-known.js';
 import { vacuumProof } from './rules/strength/vacuum.js';
 import { controlLoops } from './rules/supply/control-loops.js';
 import { partOfFamily } from './rules/supply/family.js';
@@ -149,6 +151,7 @@ export const ruleBook: readonly Rule[] = [
   declaredPressure,
   specialVesselRule,
   vacuumProof,
+  vapourKnown,
   boltLoad,
   closureBore,
   coverBore,
@@ -218,6 +221,7 @@ export const ruleBook: readonly Rule[] = [
   ventLoad,
   staticCharge,
   hotSurface,
+  ignitionKnown,
   areaMarking,
   limitBelowTs,
   limiterNeeded,

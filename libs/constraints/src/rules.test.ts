@@ -36,7 +36,13 @@ const casesOf: CasesOf = {
 const step = 1e-6;
 
 /** Hard rules that refuse nothing: they keep a system from release until somebody found out what they ask. */
-const asksOnly = new Set(['relief.runaway', 'material.carrier-in-hydrogen', 'material.medium-on-file', 'strength.vapour-known']);
+const asksOnly = new Set([
+  'relief.runaway',
+  'material.carrier-in-hydrogen',
+  'material.medium-on-file',
+  'strength.vapour-known',
+  'hazardous-area.ignition-known',
+]);
 
 const comparesNumbers = (rule: Rule): boolean => rule.form === 'comparison' || rule.form === 'sum';
 

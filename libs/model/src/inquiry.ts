@@ -2,9 +2,17 @@ import { z } from 'zod';
 import { currencySchema } from './currency.js';
 import { measure, pressure, temperature, viscosity, volume } from './measure.js';
 
-const span = <T extends z.ZodType>(field: T, description: string) =>
+const span = <T extends z.ZodType<number>>(field: T, description: string) =>
   z
     .strictObject({ lowest: field.optional(), usual: field.optional(), highest: field.optional() })
+    .superRefine(({ lowest, usual, highest }, context) => {
+      const report = (path: string, message: string): void =>
+        context.addIssue({ code: 'custom', path: [path], message });
+      if (lowest !== undefined && highest !== undefined && lowest > highest)
+        report('highest', 'lies below the lowest; give the lowest and the highest the other way round');
+      if (usual !== undefined && usual < (lowest ?? usual)) report('usual', 'lies below the lowest');
+      if (usual !== undefined && usual > (highest ?? usual)) report('usual', 'lies above the highest');
+    })
     .meta({ description: `${description}: lowest, usual, highest. What nobody said stays out.` });
 
 const medium = z.strictObject({

@@ -46,38 +46,47 @@ export const specialVesselSchema = z.strictObject({
  * Choices that make a system: one frame and one or more vessel sets, with the inquiry that they answer.
  * Slots nobody has chosen yet stay out.
  */
-export const systemSchema = z.strictObject({
-  name: z.string().default('A'),
-  catalogueRevision: z.string().optional(),
-  inquiry: inquirySchema,
-  frame: choices(frameSlots).partial().default({}),
-  sets: z
-    .array(vesselSet)
-    .min(1)
-    .max(8)
-    .default([{ count: 1, choices: {} }]),
-  specials: z.array(specialVesselSchema).default([]),
-  settings: settingsSchema.default({}),
-  /** Client, date and price list of the offer that is to be made. */
-  offer: z
-    .strictObject({
-      number: z.string().optional(),
-      revision: z.string().optional(),
-      client: z.string().optional(),
-      date: z.iso.date().optional(),
-      priceList: z.string().optional(),
-      discountPercent: z
-        .string()
-        .regex(/^\d{1,2}(\.\d{1,2})?$/)
-        .optional(),
-      discountReleasedBy: z.string().optional(),
-      taxPercent: z
-        .string()
-        .regex(/^\d{1,2}(\.\d{1,2})?$/)
-        .optional(),
-    })
-    .optional(),
-});
+export const systemSchema = z
+  .strictObject({
+    name: z.string().default('A'),
+    catalogueRevision: z.string().optional(),
+    inquiry: inquirySchema,
+    frame: choices(frameSlots).partial().default({}),
+    sets: z
+      .array(vesselSet)
+      .min(1)
+      .max(8)
+      .default([{ count: 1, choices: {} }]),
+    specials: z.array(specialVesselSchema).default([]),
+    settings: settingsSchema.default({}),
+    /** Client, date and price list of the offer that is to be made. */
+    offer: z
+      .strictObject({
+        number: z.string().optional(),
+        revision: z.string().optional(),
+        client: z.string().optional(),
+        date: z.iso.date().optional(),
+        priceList: z.string().optional(),
+        discountPercent: z
+          .string()
+          .regex(/^\d{1,2}(\.\d{1,2})?$/)
+          .optional(),
+        discountReleasedBy: z.string().optional(),
+        taxPercent: z
+          .string()
+          .regex(/^\d{1,2}(\.\d{1,2})?$/)
+          .optional(),
+      })
+      .optional(),
+  })
+  .superRefine(({ sets, inquiry }, context) => {
+    if (sets.length !== inquiry.sets.length)
+      context.addIssue({
+        code: 'custom',
+        path: ['sets'],
+        message: `${String(sets.length)} of a system for an inquiry of ${String(inquiry.sets.length)}: a system has one set for each set of its inquiry, in the same order`,
+      });
+  });
 
 export type SystemInput = z.input<typeof systemSchema>;
 export type System = z.output<typeof systemSchema>;

@@ -51,9 +51,6 @@ const parseSystem = async (
   return read.ok ? read : refuse(...invalidFields(read.error));
 };
 
-/** Every set of the inquiry is answered by the set at the same place. */
-const setsDiffer = ({ sets, inquiry }: System): boolean => sets.length !== inquiry.sets.length;
-
 const specialBench = async (system: System, bench: Bench): Promise<OrRefusal<Bench>> => {
   const { benchOf, specialsOf } = await import('@flangewise/constraints');
   const made = specialsOf(system, bench.range);
@@ -84,15 +81,7 @@ export const readSystem = async (
   const document = withOffer(given.value, reading);
   const system = await parseSystem(document, reading);
   if (!system.ok) return system;
-  const { sets, inquiry, offer } = system.value;
-  if (setsDiffer(system.value)) {
-    return refuse({
-      code: 'INPUT_SETS_DIFFER',
-      path: 'sets',
-      given: `${String(sets.length)} of a system for an inquiry of ${String(inquiry.sets.length)}`,
-      message: 'a system has one set for each set of its inquiry, in the same order',
-    });
-  }
+  const { inquiry, offer } = system.value;
   const wish = { priceList: offer?.priceList, currency: inquiry.commercial.currency };
   const range = await openRange(options, wish, terminal);
   if (!range.ok) return range;

@@ -5,7 +5,6 @@ const bare: Conditions = {
   gases: [],
   fillLimit: 0.85,
   serviceFactor: 1.25,
-  setsOnFrame: 1,
   vesselsAtOnce: 1,
 };
 
@@ -20,8 +19,6 @@ const reaction: Conditions = {
   ],
   gases: ['hydrogen'],
   processKind: 'hydrogenation',
-  pressureMinPaGauge: 5e5,
-  pressureUsualPaGauge: 4e6,
   pressureMaxPaGauge: 6e6,
   statedPressurePaGauge: 6e6,
   pressureMeans: 'total',
@@ -63,7 +60,6 @@ const reaction: Conditions = {
     surfaceLimitK: 473.15,
   },
   ceilingHeightM: 2.6,
-  coolingWater: true,
   country: 'Germany',
   construction: 'metal',
   material: '1.4404',
@@ -83,7 +79,6 @@ const reaction: Conditions = {
   impeller: 'turbine',
   materialCertificates: true,
   qualificationPapers: true,
-  setsOnFrame: 2,
   vesselsAtOnce: 2,
   arrangement: 'parallel',
 };

@@ -9,7 +9,6 @@ export const conditions: Conditions = {
   gases: [],
   fillLimit: 0.85,
   serviceFactor: 1.25,
-  setsOnFrame: 1,
   vesselsAtOnce: 1,
 };
 

@@ -7,14 +7,14 @@ export const gasSupplyMaterial = judgement({
   title: 'Gas supply stands the gas',
   group: 'material',
   kind: 'hard',
-  of: { gasSupply: ['wetted'] },
+  of: { gasSupply: ['wetted', 'maxOutletPressurePaGauge'] },
   conditions: ['media', 'supplyPressurePaGauge'],
   judge: ({ gasSupply }, { media, supplyPressurePaGauge }) =>
     gasSupply === null
       ? undefined
       : judgeMaterials(gasSupply.name, gasSupply.wetted, {
           media: media.filter((m) => m.role === 'gas'),
-          ...(supplyPressurePaGauge === undefined ? {} : { pressureMaxPaGauge: supplyPressurePaGauge }),
+          pressureMaxPaGauge: Math.max(supplyPressurePaGauge ?? 0, gasSupply.maxOutletPressurePaGauge),
         }),
   met: 'Every wetted material of the gas supply is suitable for the gas at room temperature.',
   source: [

@@ -25,6 +25,17 @@ const everyMarked = {
 };
 
 export const protectionCases: CasesOf = {
+  'hazardous-area.ignition-known': {
+    cases: [
+      {
+        name: 'one has none',
+        conditions: { ignitionUnknown: ['a new solvent'] },
+        is: 'not decidable',
+        says: /^a new solvent: no ignition data/,
+      },
+      { name: 'all have', is: 'silent' },
+    ],
+  },
   'hazardous-area.marking': {
     cases: [
       { name: 'marked', parts: everyMarked, conditions: { zone: '1', marking }, is: 'met' },

@@ -1,4 +1,5 @@
 import { specialEndPaGauge } from '@flangewise/catalogue';
+import { findFluid } from '@flangewise/engineering';
 import type { CasesOf } from '../rule-case.js';
 import { glass, jacket, lined, parts } from '../parts.js';
 
@@ -12,7 +13,34 @@ const atEnd = { ...rating, maxPressurePaGauge: specialEndPaGauge };
 /** Rp1.0/1.5 of 1.4404 at 20 °C over that at TS of 250 °C, times 1.25: the test pressure by PS. */
 const testOverPs = (1.25 * 260) / 157;
 
+const hotLiquid = (name: string, massFraction?: number) => {
+  const fluid = findFluid(name);
+  const cas = fluid.ok ? { cas: fluid.value.cas } : {};
+  const share = massFraction === undefined ? {} : { massFraction };
+  const medium = { name, role: 'solvent', isKnown: true, ...cas, ...share } as const;
+  return { conditions: { media: [medium], temperatureMaxK: 373.15 } };
+};
+
 export const strengthCases: CasesOf = {
+  'strength.vapour-known': {
+    cases: [
+      { name: 'methanol', ...hotLiquid('methanol'), is: 'silent' },
+      {
+        name: 'caustic soda gives off less than water',
+        ...hotLiquid('sodium hydroxide', 0.12),
+        is: 'silent',
+      },
+      { name: 'acid up to its azeotrope', ...hotLiquid('hydrochloric acid', 0.2), is: 'silent' },
+      {
+        name: 'acid beyond it gives off its gas',
+        ...hotLiquid('hydrochloric acid', 0.37),
+        is: 'not decidable',
+        says: /no vapour pressure on file/,
+      },
+      { name: 'a dissolved gas', ...hotLiquid('ammonia', 0.25), is: 'not decidable' },
+      { name: 'no temperature said', conditions: { media: [] }, is: 'silent' },
+    ],
+  },
   'strength.part-pressure': {
     cases: [
       { name: 'at PS', conditions: { pressureMaxPaGauge: 1e7 }, is: 'met' },
