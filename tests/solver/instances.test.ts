@@ -11,7 +11,6 @@ import { describe, expect, it } from 'vitest';
 const folder =
   process.env['INSTANCES'] ?? join(import.meta.dirname, '../../../shared/reference/engine-instances');
 const isThere = existsSync(folder);
-if (!isThere) console.log(`skipped: no instances in ${folder}`);
 
 const proved = <T>(answer: Answer<T>): T => {
   if (answer.status !== 'proved') throw new Error(`not proved: ${answer.reason}`);
@@ -43,7 +42,7 @@ function readDimacs(text: string): { problem: Problem; features: number[] } {
   return { problem: { variables, constraints }, features };
 }
 
-describe.skipIf(!isThere)('feature models', () => {
+describe.skipIf(!isThere)('feature models (needs the open instances)', () => {
   it.each([
     ['decisional', 0, 13],
     ['printer', 0, 49],
@@ -71,7 +70,7 @@ interface Car {
 /** Combinations up to which a table is given as it is. */
 const MOST_CELLS = 200_000;
 
-describe.skipIf(!isThere)('variants of a car', () => {
+describe.skipIf(!isThere)('variants of a car (needs the open instances)', () => {
   it('have four values that never occur', () => {
     const car = JSON.parse(readFileSync(join(folder, 'renault-megane.json'), 'utf8')) as Car;
     const variables = car.variables.map(({ name, domain }) => ({ id: name, size: domain.length }));

@@ -47,15 +47,13 @@ describe.each(cases)('%s, %s, seed %i', (size, shape, seed) => {
     }
   });
 
-  it.runIf(size === 'S' && shape === 'plain')(
-    'has the optimum and the valid values that z3 finds',
-    async () => {
-      const peer = await load(z3Peer);
-      const best = proved(engine.best({ objective: { kind: 'cost' } }));
-      if (best === 'impossible') throw new Error('solutions are planted');
-      expect(best.cost).toBe(await peer.least());
-      const choices = firstEdits(engine, seed, 5);
-      expect(proved(engine.narrow({ choices })).valid).toEqual(await validBy(peer, encoding, choices));
-    },
-  );
+  if (size !== 'S' || shape !== 'plain') return;
+  it('has the optimum and the valid values that z3 finds', async () => {
+    const peer = await load(z3Peer);
+    const best = proved(engine.best({ objective: { kind: 'cost' } }));
+    if (best === 'impossible') throw new Error('solutions are planted');
+    expect(best.cost).toBe(await peer.least());
+    const choices = firstEdits(engine, seed, 5);
+    expect(proved(engine.narrow({ choices })).valid).toEqual(await validBy(peer, encoding, choices));
+  });
 });

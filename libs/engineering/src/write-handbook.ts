@@ -11,4 +11,4 @@ rmSync(folder, { recursive: true, force: true });
 mkdirSync(folder, { recursive: true });
 const pages = handbookPages(calculations, allReferenceCases());
 for (const [file, page] of pages) writeFileSync(join(folder, file), page);
-process.stdout.write(`${String(pages.size)} pages in ${folder}\n`);
+console.log(`${String(pages.size)} pages in ${folder}`);

@@ -24,7 +24,7 @@ const choicesOf = (slots: readonly SlotName[]): Record<string, string> =>
 
 const systemOf = (change: Partial<SystemInput> = {}): System =>
   systemSchema.parse({
-    inquiry: { title: 'Hydrogenation' },
+    inquiry: { title: 'Hydrogenation', sets: change.sets?.map(() => ({})) ?? [{}] },
     frame: choicesOf(frameSlots),
     sets: [{ choices: choicesOf(setSlots) }],
     ...change,
