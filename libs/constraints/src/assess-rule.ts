@@ -3,18 +3,21 @@ import {
   type Item,
   type RuleResult,
   type SlotName,
+  type SlotPath,
   slotPath,
+  slots,
   type Status,
   worstStatus,
 } from '@flangewise/model';
 import type { Chosen } from './chosen.js';
-import { compare } from './compare.js';
+import { compare, isAtMost } from './compare.js';
 import { type Conditions, pickConditions } from './conditions.js';
 import { fieldInWords } from './field-in-words.js';
-import type { Figure, Judgement, Proof } from './figure.js';
+import { type Figure, type Judgement, known, missing, type Proof, unverified } from './figure.js';
 import type { ComparisonRule, JudgementRule, Measure, PartRule, PortsRule, Rule, SumRule } from './rule.js';
 import { shownQuantity } from './shown-quantity.js';
 import { assignPorts } from './assign-ports.js';
+import { setsAtOnce } from './sets-at-once.js';
 
 /** One set as a rule sees it: its parts and what they have to stand. */
 export interface SetView {
@@ -22,7 +25,13 @@ export interface SetView {
   readonly chosen: Chosen;
   readonly conditions: Conditions;
   /** Sets on the same frame, this one among them: for what the frame carries in sum. */
-  readonly all: readonly { readonly set: number; readonly chosen: Chosen; readonly count: number }[];
+  readonly all: readonly {
+    readonly set: number;
+    readonly chosen: Chosen;
+    readonly count: number;
+    /** As those of this set where nobody says them. */
+    readonly conditions?: Conditions;
+  }[];
   readonly withEvidence: boolean;
 }
 
@@ -180,31 +189,55 @@ const assessPart = (rule: PartRule, view: SetView): readonly RuleResult[] => {
   return [...own, merged];
 };
 
+/** Sets whose parts a sum counts together; none where another set has said it already. */
+const setsInSum = (rule: SumRule, view: SetView): SetView['all'] => {
+  const own = view.all.filter(({ set }) => set === view.set);
+  if (rule.over === 'one vessel') return own.map((one) => ({ ...one, count: 1 }));
+  const together = setsAtOnce(view.set, view.all.length, view.conditions);
+  return together[0] === view.set ? view.all.filter(({ set }) => together.includes(set)) : [];
+};
+
+/** Parts that are too heavy by themselves are, whatever the batch; parts that are not tell nothing without it. */
+const sumOf = (partsSum: number, constants: readonly Figure[], limit: Figure): Figure => {
+  const fields = constants.flatMap((constant) => (constant.kind === 'missing' ? constant.missing : []));
+  const values = constants.flatMap((constant) => (constant.kind === 'known' ? [constant] : []));
+  const sum = values.reduce((total, { value }) => total + value, partsSum);
+  const note = values.find((constant) => constant.unverified !== undefined)?.unverified;
+  const most = limit.kind === 'known' ? (limit.special ?? limit.value) : Number.POSITIVE_INFINITY;
+  if (fields.length > 0 && isAtMost(sum, most)) return missing(...fields);
+  return note === undefined ? known(sum) : unverified(sum, note);
+};
+
 const assessSum = (rule: SumRule, view: SetView): RuleResult | undefined => {
-  if (rule.over === 'all sets together' && view.set > 0) return undefined;
-  const conditions = pickConditions(view.conditions, rule.conditions) as never;
+  const views = setsInSum(rule, view);
   const names = Object.keys(rule.limitOf) as SlotName[];
   const parts = partsOf(names, view.chosen);
-  if (parts === undefined) return undefined;
-  const views = rule.over === 'every set' ? view.all.filter((v) => v.set === view.set) : view.all;
-  const counted = new Set<string>();
-  let demand = rule.constant?.(conditions) ?? 0;
-  for (const { set, chosen } of views) {
+  if (parts === undefined || views.length === 0) return undefined;
+  const counted = new Set<SlotPath>();
+  const constants: Figure[] = [];
+  let partsSum = 0;
+  for (const { set, chosen, count, conditions } of views) {
+    const own = pickConditions(conditions ?? view.conditions, rule.conditions) as never;
+    const constant = rule.constant?.(own);
+    if (constant?.kind === 'known') constants.push({ ...constant, value: constant.value * count });
+    else if (constant !== undefined) constants.push(constant);
     for (const slot of rule.terms) {
       const path = slotPath(slot, set);
       const part = chosen(slot);
       if (part === undefined) return undefined;
       if (part === null || counted.has(path)) continue;
       counted.add(path);
-      demand += rule.term(part, conditions);
+      partsSum += rule.term(part, own) * (slots[slot].place === 'frame' ? 1 : count);
     }
   }
+  const limit = rule.limit(parts as never, pickConditions(view.conditions, rule.conditions) as never);
   const sides: Sides = {
-    demand: { kind: 'known', value: demand },
-    limit: rule.limit(parts as never, conditions),
+    demand: sumOf(partsSum, constants, limit),
+    limit,
     say: (shown) => rule.say({ ...shown, parts: parts as never }),
   };
-  return compared(rule, sides, headOf(rule, [...names, ...rule.terms], view.set));
+  const head = headOf(rule, names, view.set);
+  return compared(rule, sides, { ...head, slots: [...new Set([...head.slots, ...counted])] });
 };
 
 const assessPorts = (rule: PortsRule, view: SetView): RuleResult | undefined => {

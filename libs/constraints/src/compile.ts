@@ -3,7 +3,7 @@ import type { Item } from '@flangewise/model';
 import { type Conditions, pickConditions } from './conditions.js';
 import type { Range } from './range.js';
 import type { Rule } from './rule.js';
-import { tabulate } from './tabulate.js';
+import { type Site, tabulate } from './tabulate.js';
 import { slotVariables, type SlotVariable } from './variable.js';
 
 export interface Compiled {
@@ -34,6 +34,12 @@ interface Kept extends Compiled {
   readonly specs: ReadonlyMap<string, ConstraintSpec>;
 }
 
+/** All that the tables of a rule for one set follow from: its own conditions, or those of all sets with their counts. */
+const readBy = (rule: Rule, site: Site, own: Conditions): unknown =>
+  rule.form === 'sum' && rule.over === 'vessels at once'
+    ? [site.counts, site.conditions.map((c) => pickConditions(c, [...rule.conditions, 'arrangement']))]
+    : pickConditions(own, rule.conditions);
+
 export const createCompiler = (range: Range, rules: readonly Rule[]): Compiler => {
   const variablesFor = new Map<number, readonly SlotVariable[]>();
   const tables = new Map<string, readonly ConstraintSpec[]>();
@@ -45,14 +51,10 @@ export const createCompiler = (range: Range, rules: readonly Rule[]): Compiler =
     return found;
   };
 
-  const constraintsOf = (
-    rule: Rule,
-    site: { variables: readonly SlotVariable[]; conditions: readonly Conditions[] },
-    set: number,
-  ) => {
+  const constraintsOf = (rule: Rule, site: Site, set: number) => {
     const own = site.conditions[set];
     if (own === undefined) return [];
-    const key = `${rule.id}|${String(set)}|${String(site.conditions.length)}|${JSON.stringify(pickConditions(own, rule.conditions))}`;
+    const key = `${rule.id}|${String(set)}|${String(site.conditions.length)}|${JSON.stringify(readBy(rule, site, own))}`;
     const found = tables.get(key);
     if (found !== undefined) return found;
     if (tables.size >= mostTables) tables.clear();
@@ -64,13 +66,14 @@ export const createCompiler = (range: Range, rules: readonly Rule[]): Compiler =
   return {
     compile(conditions, counts) {
       const variables = variablesOf(conditions.length);
-      const site = { variables, conditions };
+      const site = { variables, conditions, counts };
       const specs = new Map(
         conditions.flatMap((_, set) =>
           rules.flatMap((rule) => constraintsOf(rule, site, set).map((spec) => [spec.id, spec] as const)),
         ),
       );
-      const shape = counts.join();
+      // Sets that are mounted in turn have sums of their own, sets that work at once share one.
+      const shape = `${conditions[0]?.arrangement ?? ''} ${counts.join()}`;
       const before = last.get(shape);
       const changed = [...specs.values()].filter((spec) => before?.specs.get(spec.id) !== spec);
       if (before !== undefined && changed.length === 0) return before;

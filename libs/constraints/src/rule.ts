@@ -119,12 +119,12 @@ export interface SumRule<
 >
   extends RuleHead<C>, Measure {
   readonly form: 'sum';
-  /** Over the parts of every set together (what the frame carries), or within each set. */
-  readonly over: 'every set' | 'all sets together';
+  /** Over the parts of one vessel (what a lift moves), or of all vessels that work at once (what the frame carries). */
+  readonly over: 'one vessel' | 'vessels at once';
   readonly terms: readonly SlotName[];
   term(part: Item, conditions: Pick<Conditions, C[number]>): number;
-  /** What is there without any part: the batch, say. */
-  constant?(conditions: Pick<Conditions, C[number]>): number;
+  /** What is in a vessel without any part: the batch, say. While it is missing it removes no option. */
+  constant?(conditions: Pick<Conditions, C[number]>): Figure;
   readonly limitOf: L;
   limit(parts: Parts<L>, conditions: Pick<Conditions, C[number]>): Figure;
   say(shown: { demand: string; limit: string; parts: Parts<L> }): string;

@@ -1,9 +1,10 @@
 import type { ConstraintSpec, Side } from '@flangewise/solver';
-import type { Item, SlotName } from '@flangewise/model';
+import { type Item, type SlotName, slots } from '@flangewise/model';
 import { classesOf, forEachTuple } from './classes.js';
 import { type Conditions, pickConditions } from './conditions.js';
 import type { Figure } from './figure.js';
 import type { ComparisonRule, JudgementRule, PartRule, PortsRule, Reads, Rule, SumRule } from './rule.js';
+import { setsAtOnce } from './sets-at-once.js';
 import type { SlotVariable } from './variable.js';
 
 /** Where the slots of a rule stand for one set. */
@@ -131,33 +132,39 @@ const tabulatePorts = (id: string, rule: PortsRule, locate: Locate): ConstraintS
   };
 };
 
-const tabulateSum = (
-  id: string,
-  rule: SumRule,
-  at: { conditions: Conditions; places: readonly Locate[] },
-): ConstraintSpec => {
-  const conditions = pickConditions(at.conditions, rule.conditions);
-  const fixed = rule.constant?.(conditions as never) ?? 0;
+/** One set in a sum: its parts, what it has to stand, and how many of it there are. */
+interface Place {
+  readonly locate: Locate;
+  readonly conditions: Conditions;
+  readonly count: number;
+}
+
+const tabulateSum = (id: string, rule: SumRule, places: readonly [Place, ...Place[]]): ConstraintSpec => {
   const seen = new Set<number>();
-  const terms = at.places.flatMap((locate) =>
-    rule.terms.flatMap((slot) => {
-      const { variable, options } = locate(slot);
+  let fixed = 0;
+  const terms = places.flatMap((place) => {
+    const own = pickConditions(place.conditions, rule.conditions) as never;
+    const constant = rule.constant?.(own);
+    if (constant?.kind === 'known') fixed += constant.value * place.count;
+    return rule.terms.flatMap((slot) => {
+      const { variable, options } = place.locate(slot);
       if (seen.has(variable)) return [];
       seen.add(variable);
+      const count = slots[slot].place === 'frame' ? 1 : place.count;
       return [
         {
           variable,
-          weights: Float64Array.from(options, (o) => (o === null ? 0 : rule.term(o, conditions as never))),
+          weights: Float64Array.from(options, (o) => (o === null ? 0 : rule.term(o, own) * count)),
         },
       ];
-    }),
-  );
-  const locate = at.places[0];
+    });
+  });
+  const [{ locate }] = places;
+  const conditions = pickConditions(places[0].conditions, rule.conditions);
   const [slot] = Object.keys(rule.limitOf) as SlotName[];
   const limitOf = (parts: Record<string, Item | null>): number =>
     asLimit(rule.limit(parts as never, conditions as never)) - fixed;
-  if (slot === undefined || locate === undefined)
-    return { kind: 'sum', id, terms, limit: { constant: limitOf({}) } };
+  if (slot === undefined) return { kind: 'sum', id, terms, limit: { constant: limitOf({}) } };
   const { variable, options } = locate(slot);
   return {
     kind: 'sum',
@@ -170,9 +177,16 @@ const tabulateSum = (
 
 export interface Site {
   readonly variables: readonly SlotVariable[];
-  /** Conditions of every set. */
+  /** Conditions of every set, and how many vessels it has. */
   readonly conditions: readonly Conditions[];
+  readonly counts: readonly number[];
 }
+
+const placeOf = (site: Site, set: number): Place & { readonly set: number } => {
+  const conditions = site.conditions[set];
+  if (conditions === undefined) throw new Error(`set ${String(set)} has no conditions`);
+  return { set, locate: locateIn(site.variables, set), conditions, count: site.counts[set] ?? 1 };
+};
 
 /** The constraints that a hard rule puts on one set. A caution or an advice removes nothing and is not tabulated. */
 export const tabulate = (rule: Rule, site: Site, set: number): readonly ConstraintSpec[] => {
@@ -190,10 +204,11 @@ export const tabulate = (rule: Rule, site: Site, set: number): readonly Constrai
     case 'ports':
       return [tabulatePorts(id, rule, locate)];
     case 'sum': {
-      if (rule.over === 'all sets together' && set > 0) return [];
-      const places =
-        rule.over === 'every set' ? [locate] : site.conditions.map((_, k) => locateIn(site.variables, k));
-      return [tabulateSum(id, rule, { conditions, places })];
+      if (rule.over === 'one vessel') return [tabulateSum(id, rule, [{ locate, conditions, count: 1 }])];
+      const [first, ...others] = setsAtOnce(set, site.conditions.length, conditions).map((k) =>
+        placeOf(site, k),
+      );
+      return first === undefined || set !== first.set ? [] : [tabulateSum(id, rule, [first, ...others])];
     }
   }
 };

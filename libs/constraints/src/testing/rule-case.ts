@@ -1,4 +1,4 @@
-import type { RuleResult, Status } from '@flangewise/model';
+import type { RuleResult, SlotName, Status } from '@flangewise/model';
 import { assessRule, statusOf } from '../assess-rule.js';
 import type { Conditions } from '../conditions.js';
 import type { Rule } from '../rule.js';
@@ -16,6 +16,10 @@ export const conditions: Conditions = {
 export interface Setup {
   readonly parts?: PartChanges;
   readonly conditions?: Partial<Conditions>;
+  /** How many vessels of it there are. */
+  readonly count?: number;
+  /** Other sets of the same frame. */
+  readonly beside?: readonly Omit<Setup, 'beside'>[];
 }
 
 /** `silent`: the rule has nothing to say. */
@@ -43,20 +47,27 @@ export interface RuleCases {
 
 export type CasesOf = Readonly<Record<string, RuleCases>>;
 
-const merged = (setups: readonly Setup[]): Required<Setup> => ({
+const merged = (setups: readonly Setup[]) => ({
   parts: Object.assign({}, ...setups.map((s) => s.parts)) as PartChanges,
   conditions: Object.assign({}, ...setups.map((s) => s.conditions)) as Partial<Conditions>,
+  count: setups.find((s) => s.count !== undefined)?.count ?? 1,
+  beside: setups.flatMap((s) => s.beside ?? []),
 });
 
 /** What a rule says of a setup. */
 export const resultsOf = (rule: Rule, ...setups: readonly Setup[]): readonly RuleResult[] => {
   const setup = merged(setups);
-  const chosen = (slot: Parameters<typeof partWith>[0]) => partWith(slot, setup.parts);
+  const all = [setup, ...setup.beside].map((one, set) => ({
+    set,
+    chosen: (slot: SlotName) => partWith(slot, one.parts ?? {}),
+    count: one.count ?? 1,
+    conditions: { ...conditions, ...one.conditions },
+  }));
   return assessRule(rule, {
     set: 0,
-    chosen,
+    chosen: (slot) => partWith(slot, setup.parts),
     conditions: { ...conditions, ...setup.conditions },
-    all: [{ set: 0, chosen, count: 1 }],
+    all,
     withEvidence: true,
   });
 };

@@ -1,10 +1,11 @@
 import { deratedTorque, highestSpeed } from '@flangewise/engineering';
+import { assumedDensityKgPerM3, densityAssumed } from '../../batch-mass.js';
 import { type Judgement, reckon } from '../../figure.js';
 import { judgement } from '../../rule.js';
 import { commonPractice, published } from '../../source.js';
 import { shownQuantity } from '../../shown-quantity.js';
 import { driveEfficiency } from '../stirring/drive-load.js';
-import { assumedDensityKgPerM3, impellerInVessel, baffledReads } from '../stirring/impeller-load.js';
+import { impellerInVessel, baffledReads } from '../stirring/impeller-load.js';
 import { magnetTemperatureK } from '../stirring/magnet-temperature.js';
 
 export const highestSpeedAdvice = judgement({
@@ -44,7 +45,7 @@ export const highestSpeedAdvice = judgement({
     );
     if (!outcome.ok) return undefined;
     const { speedPerS, limitedBy, highTorqueNm } = outcome.value;
-    const text = `At ${shownQuantity(viscosityMaxPaS, 'Pa.s', 'up')} ${stirrer.name} with ${coupling.name} may turn at ${shownQuantity(speedPerS, '/s', 'down')} at most, limited by ${limitedBy}; it then takes up to ${shownQuantity(highTorqueNm, 'N.m', 'up')}.`;
+    const text = `At ${shownQuantity(viscosityMaxPaS, 'Pa.s', 'up')} ${stirrer.name} with ${coupling.name} may turn at ${shownQuantity(speedPerS, '/s', 'down')} at most, limited by ${limitedBy}; it then takes up to ${shownQuantity(highTorqueNm, 'N.m', 'up')}.${densityKgPerM3 === undefined ? ` ${densityAssumed}` : ''}`;
     return {
       status: 'met',
       text,

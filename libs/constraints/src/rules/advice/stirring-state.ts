@@ -1,14 +1,10 @@
 import { impellerTorque, type ImpellerType } from '@flangewise/engineering';
+import { assumedDensityKgPerM3, densityAssumed } from '../../batch-mass.js';
 import { type Judgement, reckon } from '../../figure.js';
 import { judgement } from '../../rule.js';
 import { commonPractice, published } from '../../source.js';
 import { shownQuantity } from '../../shown-quantity.js';
-import {
-  assumedDensityKgPerM3,
-  baffledReads,
-  impellerConditions,
-  impellerInVessel,
-} from '../stirring/impeller-load.js';
+import { baffledReads, impellerConditions, impellerInVessel } from '../stirring/impeller-load.js';
 
 /** Reynolds numbers between which a stirred vessel is neither laminar nor turbulent. */
 const laminarBelow = 10;
@@ -56,7 +52,7 @@ export const stirringState = judgement({
     const first = states.find((s) => s.chosen.ok)?.chosen;
     if (first?.ok !== true) return undefined;
     const tip = `tip speed ${first.value.tipSpeedMPerS.toPrecision(2)} m/s`;
-    const text = `${stirrer.name} at ${shownQuantity(speedMaxPerS, '/s')}: ${lines.join('; ')}; ${tip}.`;
+    const text = `${stirrer.name} at ${shownQuantity(speedMaxPerS, '/s')}: ${lines.join('; ')}; ${tip}.${densityKgPerM3 === undefined ? ` ${densityAssumed}` : ''}`;
     const exceeds = states.some(
       ({ chosen, careful }) =>
         chosen.ok && careful.ok && chosen.value.highTorqueNm > careful.value.highTorqueNm * (1 + 1e-9),

@@ -1,4 +1,5 @@
 import type { Item } from '@flangewise/model';
+import { batchConditions, batchMass } from '../../batch-mass.js';
 import { ambientLoss } from '@flangewise/engineering';
 import { type Judgement, reckon } from '../../figure.js';
 import { judgement } from '../../rule.js';
@@ -30,15 +31,17 @@ export const utilities = judgement({
     circulator: ['massKg', 'electrical'],
     control: ['massKg', 'electrical'],
   },
-  conditions: ['vesselsAtOnce', 'batchVolumeM3', 'densityKgPerM3', 'temperatureMaxK', 'arrangement'],
+  conditions: ['vesselsAtOnce', ...batchConditions, 'temperatureMaxK'],
   judge: (parts, conditions, proof): Judgement => {
     const { vessel, cover, coil, frame, lift, drive, circulator, control } = parts;
-    const { batchVolumeM3, densityKgPerM3, temperatureMaxK } = conditions;
+    const { temperatureMaxK } = conditions;
     const atOnce = Math.max(1, conditions.vesselsAtOnce);
     const shared = [lift, drive, circulator, control].reduce((sum, part) => sum + powerOf(part), 0);
     const ofSet = [parts.heater, parts.limiter, parts.processProbe].reduce((sum, p) => sum + powerOf(p), 0);
     const loadW = shared + ofSet * atOnce;
-    const batchKg = (batchVolumeM3 ?? 0) * (densityKgPerM3 ?? 1000);
+    const batch = batchMass(conditions);
+    const batchKg = batch.kind === 'known' ? batch.value : 0;
+    const filled = batch.kind === 'known' ? 'with the batch' : 'empty, for want of the batch volume';
     const massKg =
       [frame, lift, drive, circulator, control].reduce((sum, part) => sum + (part?.massKg ?? 0), 0) +
       (vessel.massKg + cover.massKg + batchKg) * atOnce;
@@ -65,7 +68,7 @@ export const utilities = judgement({
         : '';
     return {
       status: 'met',
-      text: `Electrical load ${shownQuantity(loadW, 'W', 'up')} in all; mass on the floor about ${shownQuantity(massKg, 'kg', 'up')} with the batch${atOnce > 1 ? ` (${String(atOnce)} vessels at once)` : ''}.${water}${heat}`,
+      text: `Electrical load ${shownQuantity(loadW, 'W', 'up')} in all; mass on the floor about ${shownQuantity(massKg, 'kg', 'up')} ${filled}${atOnce > 1 ? ` (${String(atOnce)} vessels at once)` : ''}.${water}${heat}`,
       demand: loadW,
     };
   },

@@ -1,3 +1,4 @@
+import { batchConditions, batchMass } from '../../batch-mass.js';
 import { known, notApplicable } from '../../figure.js';
 import { sumRule } from '../../rule.js';
 import { commonPractice } from '../../source.js';
@@ -23,7 +24,7 @@ export const coverLiftCapacity = sumRule({
   kind: 'hard',
   unit: 'kg',
   utilisation: 'ratio',
-  over: 'every set',
+  over: 'one vessel',
   terms: coverParts,
   conditions: [],
   term: (part) => part.massKg,
@@ -41,11 +42,11 @@ export const vesselLiftCapacity = sumRule({
   kind: 'hard',
   unit: 'kg',
   utilisation: 'ratio',
-  over: 'every set',
+  over: 'one vessel',
   terms: ['vessel', 'heater', 'bottomValve'],
-  conditions: ['batchVolumeM3', 'densityKgPerM3'],
+  conditions: batchConditions,
   term: (part) => part.massKg,
-  constant: ({ batchVolumeM3, densityKgPerM3 }) => (batchVolumeM3 ?? 0) * (densityKgPerM3 ?? 1000),
+  constant: batchMass,
   limitOf: { lift: ['moves', 'capacityKg'] },
   limit: ({ lift }) => (lift?.moves === 'vessel' ? known(lift.capacityKg) : notApplicable),
   say: ({ demand, limit, parts }) =>

@@ -1,5 +1,6 @@
 import { impellerTorque } from '@flangewise/engineering';
 import type { ItemOf } from '@flangewise/model';
+import { assumedDensityKgPerM3, densityAssumed } from '../../batch-mass.js';
 import type { Conditions } from '../../conditions.js';
 import { type Figure, missing, notApplicable, type Proof, reckon, unverified } from '../../figure.js';
 
@@ -26,9 +27,6 @@ export interface ImpellerParts {
 }
 
 type Liquid = Pick<Conditions, (typeof impellerConditions)[number]>;
-
-/** Density where nobody said: that of water, which no usual solvent exceeds by much [kg/m³]. */
-export const assumedDensityKgPerM3 = 1000;
 
 const widestBaffle = 0.25;
 const bladeWidths = { least: 0.02, most: 1 };
@@ -106,5 +104,8 @@ export const impellerLoad = (
   const failed = loads.find((load) => typeof load === 'string');
   if (failed !== undefined) return missing(failed);
   const highest = Math.max(...loads.map((load) => (typeof load === 'string' ? 0 : load[what])));
-  return unverified(highest * serviceFactor, rough);
+  return unverified(
+    highest * serviceFactor,
+    densityKgPerM3 === undefined ? `${rough} ${densityAssumed}` : rough,
+  );
 };

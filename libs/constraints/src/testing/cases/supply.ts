@@ -8,6 +8,8 @@ const reservoir = {
 } as const;
 const uptake = { ...hydrogen, concentrationMolPerM3: 1000, batchVolumeM3: 1e-3 };
 
+const litre = { conditions: { batchVolumeM3: 1e-3, densityKgPerM3: 1000 } };
+
 export const supplyCases: CasesOf = {
   'supply.control-loops': {
     edge: {
@@ -34,13 +36,40 @@ export const supplyCases: CasesOf = {
     ],
   },
   'supply.frame-mass': {
-    edge: {
-      conditions: { batchVolumeM3: 1e-3 },
-      moves: 'limit',
-      to: (v) => ({ parts: { frame: { maxMassKg: v } } }),
-    },
+    edge: { ...litre, moves: 'limit', to: (v) => ({ parts: { frame: { maxMassKg: v } } }) },
     cases: [
-      { name: 'carried', conditions: { batchVolumeM3: 1e-3 }, is: 'met' },
+      { name: 'carried', ...litre, is: 'met', says: /27\.2/ },
+      { name: 'two at once, one drive', ...litre, count: 2, is: 'met', says: /53\.4/ },
+      { name: 'six at once are too heavy', ...litre, count: 6, is: 'not met', says: /159/ },
+      {
+        name: 'with another set at once, each with its batch',
+        ...litre,
+        beside: [
+          { conditions: { batchVolumeM3: 5e-3, densityKgPerM3: 1000 }, parts: { vessel: { massKg: 99 } } },
+        ],
+        is: 'met with caution',
+        says: /148/,
+      },
+      {
+        name: 'with another set in turn',
+        conditions: { ...litre.conditions, arrangement: 'alternate' },
+        beside: [{ ...litre, count: 6 }],
+        is: 'met',
+        says: /27\.2/,
+      },
+      {
+        name: 'a liquid of unknown density counts as a heavy one',
+        conditions: { batchVolumeM3: 1e-3 },
+        is: 'met with caution',
+        says: /1500 kg\/m³/,
+      },
+      { name: 'batch unknown', is: 'not decidable', says: /batch/i },
+      {
+        name: 'nothing but gas',
+        conditions: { media: [{ name: 'hydrogen', role: 'gas', isKnown: true }] },
+        is: 'met',
+        says: /26\.2/,
+      },
       { name: 'too heavy', parts: { frame: { maxMassKg: 10 } }, is: 'not met' },
       { name: 'stands on the floor', parts: { frame: { maxMassKg: 0 } }, is: 'silent' },
     ],
@@ -232,7 +261,8 @@ export const supplyCases: CasesOf = {
   },
   'supply.utilities': {
     cases: [
-      { name: 'told', is: 'met', says: /Electrical load 1\.57/ },
+      { name: 'told', ...litre, is: 'met', says: /Electrical load 1\.57.*with the batch/ },
+      { name: 'batch unknown', is: 'met', says: /empty/ },
       { name: 'water', parts: { coil: {} }, is: 'met', says: /Tap water/ },
     ],
   },
