@@ -13,10 +13,11 @@ export const handMass = comparison({
   kind: 'hard',
   unit: 'kg',
   utilisation: 'ratio',
-  demandOf: { vessel: ['massKg'], cover: ['massKg'] },
+  demandOf: { vessel: ['massKg'], cover: ['massKg'], coupling: ['massKg'] },
   limitOf: { lift: ['capacityKg'] },
   conditions: ['openingsPerDay'],
-  demand: ({ vessel, cover }) => known(Math.min(vessel.massKg, cover.massKg)),
+  // The coupling stays on the cover; what else hangs on it weighs little beside them, or is taken off.
+  demand: ({ vessel, cover, coupling }) => known(Math.min(vessel.massKg, cover.massKg + coupling.massKg)),
   limit: ({ lift }, { openingsPerDay }, proof) => {
     if (lift !== null) return notApplicable;
     const outcome = reckon(
@@ -27,6 +28,6 @@ export const handMass = comparison({
     return outcome.ok ? known(outcome.value.recommendedLimitKg) : notApplicable;
   },
   say: ({ demand, limit, parts }) =>
-    `Without a lift, ${demand} (the lighter of ${parts.vessel.name} and ${parts.cover.name}) are lifted by hand; ${limit} is recommended for one person.`,
+    `Without a lift, ${demand} (the lighter of ${parts.vessel.name} and ${parts.cover.name} with ${parts.coupling.name}) are lifted by hand; ${limit} is recommended for one person.`,
   source: [published('ISO 11228-1:2021')],
 });

@@ -20,7 +20,14 @@ export const liftingCases: CasesOf = {
       to: (v) => ({ parts: { lift: { capacityKg: v } } }),
     },
     cases: [
-      { name: 'carried', conditions: { batchVolumeM3: 1e-3 }, is: 'met' },
+      { name: 'carried', conditions: { batchVolumeM3: 1e-3, densityKgPerM3: 900 }, is: 'met' },
+      { name: 'batch unknown', is: 'not decidable', says: /batch/i },
+      {
+        name: 'one after the other',
+        conditions: { batchVolumeM3: 1e-3, densityKgPerM3: 900 },
+        count: 6,
+        is: 'met',
+      },
       { name: 'too heavy', parts: { lift: { capacityKg: 5 } }, is: 'not met' },
       { name: 'the cover is lifted', parts: { lift: { moves: 'cover' } }, is: 'silent' },
     ],
@@ -36,7 +43,7 @@ export const liftingCases: CasesOf = {
       { name: 'heavy', parts: { lift: null, vessel: { massKg: 40 }, cover: { massKg: 60 } }, is: 'not met' },
       {
         name: 'the cover with its coupling',
-        parts: { lift: null, vessel: { massKg: 40 }, cover: { massKg: 15 }, coupling: { massKg: 20 } },
+        parts: { lift: null, vessel: { massKg: 40 }, cover: { massKg: 8 }, coupling: { massKg: 20 } },
         is: 'not met',
       },
       { name: 'with a lift', is: 'silent' },
