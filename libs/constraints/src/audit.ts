@@ -1,4 +1,5 @@
-import { type AuditAnswer, readDocument, type System, systemSchema } from '@flangewise/model';
+import { standardEnds } from '@flangewise/catalogue';
+import { type AuditAnswer, type Item, readDocument, type System, systemSchema } from '@flangewise/model';
 import type { Audit } from '@flangewise/solver';
 import { gapsOf } from './audit-gaps.js';
 import { type Bench, compileFor } from './bench.js';
@@ -26,12 +27,19 @@ const titlesOf = (constraints: readonly string[], rules: readonly Rule[]): strin
     .join(' and ');
 };
 
+/** Rated past the end of the standard range: kept for special vessels, which are not in it. */
+const isForSpecials = ({ rating }: Item): boolean =>
+  rating !== undefined && rating.maxPressurePaGauge > standardEnds.maxPressurePaGauge;
+
+const readsSpecials = (rule: Rule): boolean =>
+  rule.form === 'judgement' && (rule.of.vessel ?? []).includes('special');
+
 /** Items that no whole system can have, each with the rules that leave none. */
 const deadItems = (found: Audit, { engine, variables }: Compiled, rules: readonly Rule[]) =>
   found.dead.flatMap(({ variable, value }) => {
     const slot = variables[variable];
     const item = slot === undefined ? null : optionAt(slot, value);
-    if (item === null) return [];
+    if (item === null || isForSpecials(item)) return [];
     const asked = engine.whyNot({ variable, value, budget });
     const why = asked.status === 'proved' ? asked.value : asked.known;
     const titles = why?.kind === 'conflict' ? titlesOf(why.constraints, rules) : '';
@@ -55,7 +63,7 @@ const redundantRules = (found: Audit, rules: readonly Rule[]): readonly string[]
   count(idle, found.neverBinding);
   count(implied, found.redundant);
   return rules.flatMap((rule) => {
-    if (rule.kind !== 'hard') return [];
+    if (rule.kind !== 'hard' || readsSpecials(rule)) return [];
     const constraints = rule.form === 'part' ? rule.each.length : 1;
     const isIdle = (idle.get(rule.id) ?? 0) === constraints;
     const isImplied = (implied.get(rule.id) ?? 0) === constraints;
