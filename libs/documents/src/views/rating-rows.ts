@@ -49,7 +49,7 @@ export const setRatingRows = (sources: Sources & { readonly assessment: Assessme
             label: 'TS of the vessel',
             value: `${formatQuantity(rating.minTemperatureK, 'temperature', { rounding: 'up' }).replace(/\u2009.*$/, '')} to ${formatQuantity(rating.maxTemperatureK, 'temperature', { rounding: 'down' })}`,
           },
-          { label: 'Full vacuum', value: rating.vacuum ? 'yes' : 'no' },
+          { label: 'Vessel stands full vacuum', value: rating.vacuum ? 'yes' : 'no' },
         ]),
     {
       label: 'Volume, all spaces',
@@ -88,7 +88,7 @@ const massOf = ({ system, items }: Sources): number => {
 };
 
 export const massRow = (sources: Sources): Row => ({
-  label: 'Mass on the floor',
+  label: 'Mass of all parts, empty',
   value: formatQuantity(massOf(sources), 'mass', { rounding: 'up' }),
 });
 

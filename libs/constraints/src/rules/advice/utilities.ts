@@ -68,7 +68,7 @@ export const utilities = judgement({
         : '';
     return {
       status: 'met',
-      text: `Electrical load ${shownQuantity(loadW, 'W', 'up')} in all; mass on the floor about ${shownQuantity(massKg, 'kg', 'up')} ${filled}${atOnce > 1 ? ` (${String(atOnce)} vessels at once)` : ''}.${water}${heat}`,
+      text: `Electrical load ${shownQuantity(loadW, 'W', 'up')} in all; mass of the main parts about ${shownQuantity(massKg, 'kg', 'up')} ${filled}${atOnce > 1 ? ` (${String(atOnce)} vessels at once)` : ''}.${water}${heat}`,
       demand: loadW,
     };
   },
