@@ -7,8 +7,7 @@ import {
   vesselExternalRating,
 } from '@flangewise/engineering';
 import { type Outcome, succeed } from '@flangewise/model';
-import { pressureWallOf } from './pressure-wall.js';
-import type { VesselDesign } from './vessel-design.js';
+import { pressureWallOf, type WalledVessel } from './pressure-wall.js';
 
 /** Permissible tensile stress of glass (EN 1595), taken for its elastic limit: it stands far more in compression. */
 const glassElasticLimitPa = 7e6;
@@ -33,7 +32,7 @@ export const elasticLimitPa = (material: string, temperatureK: number): Outcome<
  *
  * @error as strength.vesselExternalRating, designStressAt and elasticModulusAt
  */
-export const permissibleExternalPressurePa = (design: VesselDesign): Outcome<number> => {
+export const permissibleExternalPressurePa = (design: WalledVessel): Outcome<number> => {
   const { material, temperatureK, ...wall } = pressureWallOf(design);
   const modulus = elasticModulusAt(material, temperatureK);
   if (!modulus.ok) return modulus;

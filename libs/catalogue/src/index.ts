@@ -4,7 +4,7 @@ export * from './complete-vessel.js';
 export * from './cover-design.js';
 export * from './demo-catalogue.js';
 export * from './find-items.js';
-export { elasticLimitPa } from './external-pressure.js';
+export { elasticLimitPa, permissibleExternalPressurePa } from './external-pressure.js';
 export * from './item-table.js';
 export * from './preferred-pressure.js';
 export * from './pressure-wall.js';

@@ -2,9 +2,10 @@ import {
   designStressAt,
   evaluate,
   materialDensity,
+  materialGrade,
   specialVessel as specialVesselCalculation,
 } from '@flangewise/engineering';
-import { specialLeadTimeDays, specialMaterials } from '@flangewise/catalogue';
+import { permissibleExternalPressurePa, specialLeadTimeDays, specialMaterials } from '@flangewise/catalogue';
 import {
   type CalculationError,
   fail,
@@ -15,6 +16,7 @@ import {
   succeed,
   type System,
 } from '@flangewise/model';
+import { normalAtmospherePa } from '@flangewise/quantities';
 import type { Bench } from './bench.js';
 import { createBench } from './bench.js';
 import { type Range, withSpecials } from './range.js';
@@ -32,7 +34,6 @@ export interface MadeSpecial {
 /** Items of specials are numbered by the set that they belong to; they stand in no price list. */
 const itemNumber = (set: number): string => `SP-${String(set + 1).padStart(4, '0')}`;
 
-const minTemperatureK = 213.15;
 /** Share of the nominal volume from which on a stirrer reaches the batch. */
 const smallestFill = 0.25;
 const rimShare = { outer: 1.9, height: 0.45 };
@@ -59,6 +60,7 @@ interface Given {
   readonly innerDiameterM: number;
   readonly stressPa: number;
   readonly densityKgPerM3: number;
+  readonly corrosionAllowanceM: number;
 }
 
 /** Ends of a special, the usual one first; a hemisphere carries the highest pressure. */
@@ -76,11 +78,27 @@ const wallsOf = (special: SpecialVessel, given: Given) => {
       pressurePaGauge: special.pressurePaGauge,
       allowableStressPa: given.stressPa,
       densityKgPerM3: given.densityKgPerM3,
+      corrosionAllowanceM: given.corrosionAllowanceM,
     }),
   }));
   const found = tried.find(({ outcome }) => outcome.ok) ?? tried.at(-1);
   if (found === undefined) throw new Error('a special vessel has no form of end to be tried');
   return found.outcome.ok ? succeed({ ...found.outcome.value, form: found.form }) : found.outcome;
+};
+
+/** Lowest temperature that its material is used at. */
+const lowestTemperatureK = (material: string): Outcome<number, CalculationError> => {
+  const grade = materialGrade(material);
+  if (!grade.ok) return grade;
+  const { service } = grade.value;
+  return service === undefined
+    ? fail({
+        code: 'CALC_MISSING_PROPERTY',
+        message: `material: no lowest service temperature of ${material} is on file`,
+        field: 'material',
+        given: material,
+      })
+    : succeed(service.minC + 273.15);
 };
 
 /** Whole list price by the maker's rates: blank, machining, engineering. */
@@ -121,11 +139,14 @@ export const makeSpecialVessel = (
   if (!stress.ok) return stress;
   const density = materialDensity(special.material);
   if (!density.ok) return density;
+  const coldest = lowestTemperatureK(special.material);
+  if (!coldest.ok) return coldest;
   const innerDiameterM = special.innerDiameterM ?? template.geometry.innerDiameterM;
   const walls = wallsOf(special, {
     innerDiameterM,
     stressPa: stress.value.stressPa,
     densityKgPerM3: density.value.value,
+    corrosionAllowanceM: template.corrosionAllowanceM,
   });
   if (!walls.ok) return walls;
   const {
@@ -139,6 +160,22 @@ export const makeSpecialVessel = (
     shellMethod,
     form,
   } = walls.value;
+  const geometry = {
+    innerDiameterM,
+    cylinderLengthM,
+    wallThicknessM,
+    endForm: form,
+    endThicknessM,
+    flangeOuterDiameterM: Math.max(outerDiameterM, innerDiameterM * rimShare.outer),
+    flangeHeightM: innerDiameterM * rimShare.height,
+  };
+  const outside = permissibleExternalPressurePa({
+    geometry,
+    material: special.material,
+    carrier: null,
+    corrosionAllowanceM: template.corrosionAllowanceM,
+    maxTemperatureK: special.maxTemperatureK,
+  });
   const psBar = Math.floor(special.pressurePaGauge / 1e4) / 10;
   const item: ItemOf<'vessel'> = {
     ...template,
@@ -149,21 +186,13 @@ export const makeSpecialVessel = (
     wetted: [special.material],
     rating: {
       maxPressurePaGauge: special.pressurePaGauge,
-      minTemperatureK,
+      minTemperatureK: coldest.value,
       maxTemperatureK: special.maxTemperatureK,
-      vacuum: true,
+      vacuum: outside.ok && outside.value >= normalAtmospherePa,
     },
     material: special.material,
     carrier: null,
-    geometry: {
-      innerDiameterM,
-      cylinderLengthM,
-      wallThicknessM,
-      endForm: form,
-      endThicknessM,
-      flangeOuterDiameterM: Math.max(outerDiameterM, innerDiameterM * rimShare.outer),
-      flangeHeightM: innerDiameterM * rimShare.height,
-    },
+    geometry,
     nominalVolumeL: special.volumeL,
     innerVolumeL: special.volumeL,
     depthM: totalDepthM,
