@@ -63,6 +63,12 @@ export const stirringCases: CasesOf = {
     edge: { ...stirred, moves: 'limit', to: (v) => ({ parts: { coupling: { ratedTorqueNm: v } } }) },
     cases: [
       { name: 'carried', ...stirred, is: 'met with caution', says: /power numbers/ },
+      {
+        name: 'a liquid of unknown density counts as a heavy one',
+        conditions: { viscosityMaxPaS: 1e-3, speedMaxPerS: 10 },
+        is: 'met with caution',
+        says: /1500 kg\/m³/,
+      },
       { name: 'slips', ...stirred, parts: { coupling: { ratedTorqueNm: 0.01 } }, is: 'not met' },
       { name: 'no speed said', conditions: { viscosityMaxPaS: 1e-3 }, is: 'not decidable' },
       { name: 'no viscosity said', conditions: { speedMaxPerS: 10 }, is: 'not decidable' },
