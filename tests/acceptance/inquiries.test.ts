@@ -1,12 +1,12 @@
 import { mkdtemp, readFile, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import type { NarrowAnswer, OfferAnswer, SolveAnswer, SystemInput } from '@flangewise/model';
+import type { ExplainAnswer, NarrowAnswer, OfferAnswer, SolveAnswer, SystemInput } from '@flangewise/model';
 import { pricedDemoCatalogue } from '@flangewise/catalogue/prices';
 import { beforeAll, describe, expect, it, onTestFinished } from 'vitest';
 import { run, runJson } from '../../apps/cli/src/testing/run.js';
 import { ask, type Asked, asksFor, materialOf, resultsOf, says } from './ask.js';
-import { inquiryNames, pathOf } from './examples.js';
+import { inquiryNames, pathOf, readExample } from './examples.js';
 
 /** Answers are asked once; every test reads them. */
 const asked = new Map<string, Asked>();
@@ -82,6 +82,17 @@ describe('a special vessel', () => {
       .concat(Object.values(candidate?.system.frame ?? {}))
       .reduce((sum, id) => sum + Number(priceLists[0]?.prices[id ?? ''] ?? 0), 0);
     expect(Number(candidate?.price) - listed).toBeGreaterThan(priceLists[0]?.specialRates?.engineering ?? 0);
+  });
+});
+
+describe('a part that does not fit', () => {
+  it('is explained by the rule that it fails, not by a conflict far away', async () => {
+    const system = readExample('systems', '01-hydrogenation.json') as SystemInput;
+    const sets = system.sets?.map((set) => ({ ...set, choices: { ...set.choices, closure: 'CL-1001' } }));
+    const { answer } = await runJson(['explain', '-'], { ...system, sets });
+    const [conflict] = (answer as ExplainAnswer).conflicts;
+    expect(conflict?.statements.map(({ path }) => path)).toEqual(['sets[0].closure']);
+    expect(conflict?.rules.map(({ text }) => text).join()).toMatch(/made for bore 20; .* has bore 130/);
   });
 });
 

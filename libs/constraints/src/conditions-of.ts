@@ -53,6 +53,8 @@ const liquidAt = (
   if (liquid === undefined) return noLiquid;
   const { fillK, hotK } = temperatures;
   const cold = propertiesAt(liquid, fillK);
+  // Heating and cooling pass through all temperatures between.
+  const mean = propertiesAt(liquid, (fillK + Math.max(fillK, hotK ?? fillK)) / 2) ?? cold;
   const hot =
     batchM3 === undefined || hotK === undefined
       ? undefined
@@ -62,7 +64,7 @@ const liquidAt = (
     hotVolumeEstimated: hot?.estimated === true ? true : undefined,
     vapourPaAbs: hotK === undefined ? undefined : vapourPressureAt(liquid, hotK),
     densityKgPerM3: cold?.densityKgPerM3,
-    heatCapacityJPerKgK: cold?.heatCapacityJPerKgK,
+    heatCapacityJPerKgK: mean?.heatCapacityJPerKgK ?? cold?.heatCapacityJPerKgK,
     boilingPointK: cold?.normalBoilingPointK,
   };
 };

@@ -77,23 +77,28 @@ const tellingOf = (failing: readonly RuleResult[], rule: string): RuleResult | u
   return own.find((r) => r.slots.some((path) => path.endsWith('.vessel'))) ?? own[0];
 };
 
+const failingIn = (system: System, bench: Bench): readonly RuleResult[] =>
+  assess(system, bench).results.filter(({ kind, status }) => kind === 'hard' && status === 'not met');
+
 /**
- * The rules that keep these statements apart, with numbers: the nearest system, which one of the statements had to
- * leave, is held against all of them.
+ * The rules that keep these statements apart, with numbers: those that fail as the parts are chosen, else those that
+ * the nearest system fails, which one of the statements had to leave.
  */
 const rulesBetween = (question: Question, conflict: readonly SystemStatement[]): readonly RuleText[] => {
   const asked = allBut(question.system, question.statements, conflict);
   const named = constraintsBetween(asked, question.bench);
-  for (const statement of conflict) {
-    const filled = cheapest(statement.without(asked), question.bench);
-    if (filled === undefined) continue;
-    const { results } = assess(filledWith(asked, filled), question.bench);
-    const failing = results.filter((r) => r.kind === 'hard' && r.status === 'not met');
-    const told = named.flatMap((rule) => {
+  const told = (failing: readonly RuleResult[]): readonly RuleText[] =>
+    named.flatMap((rule) => {
       const result = tellingOf(failing, rule.id);
       return result === undefined ? [] : [{ ...rule, text: result.text }];
     });
-    if (told.length > 0) return told;
+  const seen = told(failingIn(question.system, question.bench));
+  if (seen.length > 0) return seen;
+  for (const statement of conflict) {
+    const filled = cheapest(statement.without(asked), question.bench);
+    if (filled === undefined) continue;
+    const nearest = told(failingIn(filledWith(asked, filled), question.bench));
+    if (nearest.length > 0) return nearest;
   }
   return named;
 };
@@ -184,12 +189,31 @@ export interface ExplainOptions {
   readonly most?: number;
 }
 
-/** Further conflicts that share no member with those found: the statements of each are set aside in turn. */
+/**
+ * The conflict behind a check that fails as the parts are chosen: among those parts alone where it can be, else among
+ * them and what was said. It names what a person sees failing, where another minimal conflict would go a long way round.
+ */
+const conflictSeen = (
+  question: Question,
+  left: readonly SystemStatement[],
+): readonly SystemStatement[] | undefined => {
+  for (const { slots } of failingIn(question.system, question.bench)) {
+    const parts = left.filter((s) => s.kind === 'choice' && slots.includes(s.path));
+    const said = left.filter((s) => s.kind === 'inquiry');
+    for (const among of parts.length === 0 ? [] : [parts, [...said, ...parts]]) {
+      const conflict = minimalConflict(among, question.holds);
+      if (conflict !== undefined && conflict.length > 0) return conflict;
+    }
+  }
+  return undefined;
+};
+
+/** Conflicts that share no member: what is seen failing first, the statements of each set aside in turn. */
 const conflictsOf = (question: Question, most: number): readonly (readonly SystemStatement[])[] => {
   const found: (readonly SystemStatement[])[] = [];
   let left = question.statements;
   while (found.length < most) {
-    const conflict = minimalConflict(left, question.holds);
+    const conflict = conflictSeen(question, left) ?? minimalConflict(left, question.holds);
     if (conflict === undefined || conflict.length === 0) break;
     found.push(conflict);
     left = left.filter((s) => !conflict.includes(s));

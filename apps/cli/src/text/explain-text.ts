@@ -28,7 +28,9 @@ const conflictText = (conflict: Conflict, columns: number): string =>
   [
     hanging('  ', conflict.text, columns),
     ...conflict.statements.map((s) => hanging('    - ', `${s.text} (${s.path})`, columns)),
-    ...conflict.rules.map((r) => hanging('    by ', `${r.title}: ${r.text}`, columns)),
+    ...conflict.rules.map((r) =>
+      hanging('    by ', r.text === `${r.title}.` ? r.text : `${r.title}: ${r.text}`, columns),
+    ),
   ].join('\n');
 
 const changeText = ({ text, priceDifference }: Change, currency: string | undefined): string =>
