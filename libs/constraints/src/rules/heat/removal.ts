@@ -13,12 +13,12 @@ export const heatRemoval = comparison({
   utilisation: 'ratio',
   demandOf: {},
   limitOf: coolerReads,
-  conditions: ['peakHeatW', 'exothermic', ...coolerConditions],
-  demand: (_, { peakHeatW, exothermic }) =>
+  conditions: ['peakHeatW', 'exothermic', 'gases', ...coolerConditions],
+  demand: (_, { peakHeatW, exothermic, gases }) =>
     peakHeatW !== undefined
       ? known(peakHeatW)
       : exothermic === true
-        ? missing('process.peakUptake')
+        ? missing(gases.length === 0 ? 'heat that the reaction gives at its peak' : 'process.peakUptake')
         : notApplicable,
   limit: (parts, conditions, proof) => {
     // Nothing to set it against: said by the demand.
