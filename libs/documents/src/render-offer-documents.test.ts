@@ -142,7 +142,7 @@ describe('documents of an offer', () => {
     expect(bytesOf('section.svg').toString('utf8')).not.toMatch(/NaN|undefined|Infinity/);
   });
 
-  it.skipIf(!hasPoppler)('say what an offer must say', () => {
+  it.skipIf(!hasPoppler)('say what an offer must say (needs poppler-utils)', () => {
     const text = textOf('offer.pdf');
     for (const words of [
       'Sundrey Fine Chemicals',
@@ -160,34 +160,40 @@ describe('documents of an offer', () => {
       expect(text).toContain(words);
   });
 
-  it.skipIf(!hasPoppler)('say on every compliance and evidence sheet what they do not replace', () => {
-    const sheets = textOf('specification.pdf').split('\f').slice(0, -1);
-    const proving = sheets.filter((text) =>
-      /Compliance summary|Conformity|Evidence|Open points/.test(text.slice(0, 400)),
-    );
-    expect(proving.length).toBeGreaterThanOrEqual(4);
-    for (const text of proving) expect(text).toContain('does not replace');
-    for (const [i, text] of sheets.entries())
-      expect(text).toContain(`${String(i + 1)}/${String(sheets.length)}`);
-  });
-
-  it.skipIf(!hasPoppler)('show gauge pressures, limits to the safe side, Greek and every step', () => {
-    const text = textOf('specification.pdf');
-    for (const words of [
-      '61.5 bar(g)',
-      '60 bar(g)',
-      '115 °C',
-      'Φ',
-      'θ',
-      '850 × 0.0265 × 80',
-      '40 to 160 °C',
-      'from memory, unverified',
-    ])
-      expect(text).toContain(words);
-  });
+  it.skipIf(!hasPoppler)(
+    'say on every compliance and evidence sheet what they do not replace (needs poppler-utils)',
+    () => {
+      const sheets = textOf('specification.pdf').split('\f').slice(0, -1);
+      const proving = sheets.filter((text) =>
+        /Compliance summary|Conformity|Evidence|Open points/.test(text.slice(0, 400)),
+      );
+      expect(proving.length).toBeGreaterThanOrEqual(4);
+      for (const text of proving) expect(text).toContain('does not replace');
+      for (const [i, text] of sheets.entries())
+        expect(text).toContain(`${String(i + 1)}/${String(sheets.length)}`);
+    },
+  );
 
   it.skipIf(!hasPoppler)(
-    'keep everything inside the frame: 20 mm binding edge, 10 mm elsewhere',
+    'show gauge pressures, limits to the safe side, Greek and every step (needs poppler-utils)',
+    () => {
+      const text = textOf('specification.pdf');
+      for (const words of [
+        '61.5 bar(g)',
+        '60 bar(g)',
+        '115 °C',
+        'Φ',
+        'θ',
+        '850 × 0.0265 × 80',
+        '40 to 160 °C',
+        'from memory, unverified',
+      ])
+        expect(text).toContain(words);
+    },
+  );
+
+  it.skipIf(!hasPoppler)(
+    'keep everything inside the frame: 20 mm binding edge, 10 mm elsewhere (needs poppler-utils)',
     () => {
       for (const name of ['offer.pdf', 'specification.pdf'])
         for (const picture of picturesOf(name)) {
