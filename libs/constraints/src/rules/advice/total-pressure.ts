@@ -1,6 +1,7 @@
 import { totalPressure } from '@flangewise/engineering';
 import { absoluteToGauge, gaugeToAbsolute } from '@flangewise/quantities';
 import { caution, type Judgement, reckon } from '../../figure.js';
+import { gasesByImportance } from '../../gases-by-importance.js';
 import { mainLiquid, vapourPressureAt } from '../../liquid.js';
 import { judgement } from '../../rule.js';
 import { commonPractice, published } from '../../source.js';
@@ -15,9 +16,9 @@ export const totalPressureAdvice = judgement({
   of: { vessel: ['rating'] },
   conditions: ['media', 'gases', 'statedPressurePaGauge', 'pressureMeans', 'temperatureMaxK'],
   judge: ({ vessel }, conditions, proof): Judgement | undefined => {
-    const { media, gases, statedPressurePaGauge, pressureMeans, temperatureMaxK } = conditions;
+    const { media, statedPressurePaGauge, pressureMeans, temperatureMaxK } = conditions;
     const liquid = mainLiquid(media);
-    const [gas] = gases;
+    const [gas] = gasesByImportance(conditions);
     if (liquid === undefined || gas === undefined || temperatureMaxK === undefined) return undefined;
     const vapour = vapourPressureAt(liquid, temperatureMaxK, proof);
     if (vapour === undefined || statedPressurePaGauge === undefined) return undefined;

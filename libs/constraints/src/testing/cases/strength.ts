@@ -219,6 +219,21 @@ export const strengthCases: CasesOf = {
         says: /methanol has/,
       },
       {
+        name: 'of the process gas, not the inert one before it',
+        conditions: {
+          media: [
+            { name: 'methanol', role: 'solvent', isKnown: true, cas: '67-56-1' },
+            { name: 'nitrogen', role: 'inert gas', isKnown: true },
+          ],
+          gases: ['nitrogen', 'hydrogen'],
+          statedPressurePaGauge: 6e6,
+          pressureMeans: 'total',
+          temperatureMaxK: 423.15,
+        },
+        is: 'met',
+        says: /total hydrogen has/,
+      },
+      {
         name: 'above PS if the gas alone is meant',
         conditions: {
           media: [{ name: 'methanol', role: 'solvent', isKnown: true, cas: '67-56-1' }],
