@@ -29,8 +29,7 @@ export interface SetView {
     readonly set: number;
     readonly chosen: Chosen;
     readonly count: number;
-    /** As those of this set where nobody says them. */
-    readonly conditions?: Conditions;
+    readonly conditions: Conditions;
   }[];
   readonly withEvidence: boolean;
 }
@@ -217,7 +216,7 @@ const assessSum = (rule: SumRule, view: SetView): RuleResult | undefined => {
   const constants: Figure[] = [];
   let partsSum = 0;
   for (const { set, chosen, count, conditions } of views) {
-    const own = pickConditions(conditions ?? view.conditions, rule.conditions) as never;
+    const own = pickConditions(conditions, rule.conditions) as never;
     const constant = rule.constant?.(own);
     if (constant?.kind === 'known') constants.push({ ...constant, value: constant.value * count });
     else if (constant !== undefined) constants.push(constant);

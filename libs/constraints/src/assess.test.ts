@@ -51,3 +51,27 @@ it('holds back a system with a part that the range does not have', () => {
   expect(releasable).toBe(false);
   expect(blocking.join()).toMatch(/slots not chosen/);
 });
+
+it('weighs the batch of each set that hangs on the frame', () => {
+  const range = rangeOf(demoCatalogue, { deliveryDays: () => 0 });
+  const first = (slot: string) => demoCatalogue.items.find((item) => item.slot === slot)?.id ?? null;
+  const massWith = (second: string): number => {
+    const hung = ['vessel', 'cover', 'closure', 'stirrer', 'shaft', 'coupling'];
+    const none = { heater: null, coil: null, shield: null };
+    const choices = { ...Object.fromEntries(hung.map((slot) => [slot, first(slot)])), ...none };
+    const system = systemSchema.parse({
+      inquiry: {
+        title: 'x',
+        process: { media: [{ substance: 'water', role: 'solvent' }] },
+        arrangement: 'parallel',
+        sets: [{ batchVolume: '1 L' }, { batchVolume: second }],
+      },
+      frame: { frame: first('frame'), lift: null, drive: first('drive') },
+      sets: [{ choices }, { choices }],
+    });
+    const rules = ruleBook.filter(({ id }) => id === 'supply.frame-mass');
+    const [result] = assess(system, { range, rules }).results;
+    return typeof result?.demand === 'number' ? result.demand : Number.NaN;
+  };
+  expect(massWith('3 L') - massWith('1 L')).toBeCloseTo(2, 1);
+});

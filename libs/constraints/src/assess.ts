@@ -82,12 +82,11 @@ export const assess = (
     set: index,
     count: set.count,
     chosen: chosenIn(system, index, bench.range.items),
+    conditions: conditionsOf(system, index),
   }));
-  const conditions = system.sets.map((_, index) => conditionsOf(system, index));
+  const conditions = all.map((one) => one.conditions);
   const results = all
-    .flatMap(({ set, chosen }) => {
-      const own = conditions[set];
-      if (own === undefined) return [];
+    .flatMap(({ set, chosen, conditions: own }) => {
       const view: SetView = {
         set,
         chosen,
