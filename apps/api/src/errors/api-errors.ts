@@ -56,6 +56,11 @@ export const apiErrors = {
     transport: 'CONFLICT',
     text: 'Inquiry {number} has been taken up by {owner}; only applications engineers change it now. Write to {owner}.',
   },
+  CLIENT_HAS_OFFER: {
+    status: 409,
+    transport: 'CONFLICT',
+    text: 'Inquiry {number} stays with {client}, who was sent an offer for it; {given} was given. Enter a new inquiry for another client.',
+  },
   CHOICES_NOT_IN_CATALOGUE: {
     status: 422,
     transport: 'UNPROCESSABLE_CONTENT',
@@ -94,7 +99,7 @@ export const apiErrors = {
   OFFER_OUTDATED: {
     status: 409,
     transport: 'CONFLICT',
-    text: 'Offer {number} was made by catalogue {given}; {current} is in force now. Revise it, so that items and prices are those of today.',
+    text: 'Offer {number} was made by {given}; {current} are in force now. Revise it, so that items, prices and proof are those of today.',
   },
   NOTHING_TO_RELEASE: {
     status: 409,

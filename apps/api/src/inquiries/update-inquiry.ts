@@ -4,6 +4,7 @@ import { visibleInquiries } from '../auth/visible.js';
 import { lockRow } from '../database/lock-row.js';
 import { storable } from '../database/storable.js';
 import { refuse } from '../errors/refusal.js';
+import type { Prisma } from '../generated/client.js';
 import { printedNumber } from '../letters.js';
 import type { Desk } from '../trpc/context.js';
 import { clientOfInquiry } from './client-of-inquiry.js';
@@ -14,6 +15,12 @@ export interface InquiryUpdate {
   /** The version that was seen; without it the last word wins. */
   readonly version?: number | undefined;
 }
+
+/** What a client was sent stays with that client. */
+const wasOffered = async (step: Prisma.TransactionClient, inquiryId: string): Promise<boolean> =>
+  (await step.offerRevision.count({
+    where: { sentAt: { not: null }, offer: { system: { inquiryId } } },
+  })) > 0;
 
 /**
  * Saves an inquiry. An engineer who does takes it up if nobody has; a customer may until then. Systems keep the inquiry that
@@ -27,7 +34,7 @@ export async function updateInquiry(
     await lockRow(step, 'Inquiry', id);
     const row = await step.inquiry.findFirst({
       where: { id, ...visibleInquiries(person) },
-      include: { owner: { select: { name: true } } },
+      include: { owner: { select: { name: true } }, client: { select: { name: true } } },
     });
     if (row === null) throw refuse('NOT_FOUND', { what: 'inquiry', field: 'id', given: id });
     const { number, owner } = row;
@@ -37,6 +44,12 @@ export async function updateInquiry(
     if (!isEngineer && owner !== null)
       throw refuse('INQUIRY_TAKEN_UP', { number: printedNumber(number), owner: owner.name });
     const clientId = await clientOfInquiry(step, { document, person });
+    if (clientId !== row.clientId && (await wasOffered(step, id)))
+      throw refuse('CLIENT_HAS_OFFER', {
+        number: printedNumber(number),
+        client: row.client?.name ?? 'nobody',
+        given: document.client ?? 'nobody',
+      });
     const { version } = await step.inquiry.update({
       where: { id },
       data: {

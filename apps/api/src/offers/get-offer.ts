@@ -12,6 +12,9 @@ import { stateText } from './write-revision.js';
 export const audienceOf = (person: Person): Audience =>
   seesPrices(person) ? Audience.maker : Audience.client;
 
+/** How the maker came to send it is no matter of the client's. */
+const nothingOfTheHouse = { blocking: [], waitsFor: [], releases: [] };
+
 /** An offer as it is now, or one of its letters, with its history and its documents. */
 export async function getOffer({ database, person }: Desk, asked: RevisionQuestion) {
   const revision = await findRevision(database, person, asked);
@@ -41,14 +44,18 @@ export async function getOffer({ database, person }: Desk, asked: RevisionQuesti
     inquiryId: offer.system.inquiryId,
     systemRevision: systemRevision.number,
     offer: offerFor({ ...(revision.document as unknown as Offer), state }, person),
-    blocking: [...standing(blocking, kinds)],
-    waitsFor: [...waitsFor(blocking, kinds)],
-    releases: releases.map(({ what, note, author, createdAt }) => ({
-      what,
-      note,
-      by: author.name,
-      at: createdAt.toISOString(),
-    })),
+    ...(seesPrices(person)
+      ? {
+          blocking: [...standing(blocking, kinds)],
+          waitsFor: [...waitsFor(blocking, kinds)],
+          releases: releases.map(({ what, note, author, createdAt }) => ({
+            what,
+            note,
+            by: author.name,
+            at: createdAt.toISOString(),
+          })),
+        }
+      : nothingOfTheHouse),
     revisions: history.map((one) => ({
       revision: one.letter,
       state: one.state,

@@ -5,6 +5,7 @@ import { refuse } from '../errors/refusal.js';
 import type { ReleaseKind } from '../generated/enums.js';
 import type { Desk } from '../trpc/context.js';
 import { standing, waitsFor } from './blocking.js';
+import { requireInForce } from './in-force.js';
 import { numberOf, type UnsentRevision, unsentRevision } from './unsent-revision.js';
 import { fileRows, writeRevision } from './write-revision.js';
 
@@ -24,10 +25,7 @@ async function writeReleased({ workshop, person }: Desk, revision: UnsentRevisio
   const number = numberOf(revision);
   const kinds = given.map((release) => release.what);
   if (!waitsFor(blocking, kinds).includes(what)) throw refuse('NOTHING_TO_RELEASE', { what, number });
-  const current = workshop.catalogue.revision;
-  const { catalogueRevision } = systemRevision;
-  if (catalogueRevision !== current)
-    throw refuse('OFFER_OUTDATED', { number, given: catalogueRevision, current });
+  requireInForce(workshop, revision);
   return writeRevision(workshop, {
     system: systemRevision.document as unknown as SystemInput,
     offer: document as unknown as Offer,

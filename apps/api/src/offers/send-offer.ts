@@ -5,11 +5,12 @@ import { refuse } from '../errors/refusal.js';
 import { InquiryState, OfferState } from '../generated/enums.js';
 import type { Desk } from '../trpc/context.js';
 import { standing } from './blocking.js';
+import { requireInForce } from './in-force.js';
 import { numberOf, unsentRevision } from './unsent-revision.js';
 import { stateText } from './write-revision.js';
 
 /** Sends the newest revision: from now on the client sees it and nothing of it changes. The one sent before is replaced. */
-export async function sendOffer({ database, person }: Desk, id: string) {
+export async function sendOffer({ database, workshop, person }: Desk, id: string) {
   return database.$transaction(async (step) => {
     await lockRow(step, 'Offer', id);
     const revision = await unsentRevision(step, person, id);
@@ -20,6 +21,7 @@ export async function sendOffer({ database, person }: Desk, id: string) {
     const number = numberOf(revision);
     if (left.length > 0)
       throw refuse('OFFER_BLOCKED', { number, problems: left.join(' ') }, { details: { blocking: left } });
+    requireInForce(workshop, revision);
     await step.offerRevision.updateMany({
       where: { offerId: id, state: OfferState.sent },
       data: { state: OfferState.replaced },

@@ -92,6 +92,32 @@ describe('the customer himself', () => {
     );
   });
 
+  it('hears nothing of releases and of what stood against sending', async () => {
+    const { id } = await product.database.offerRevision.findFirstOrThrow({ where: { offerId: sent } });
+    const { id: authorId } = await product.database.user.findFirstOrThrow();
+    await product.database.offerRelease.create({
+      data: { offerRevisionId: id, what: 'discount', note: 'a word inside the house', authorId },
+    });
+    const ours = await product.ask('engineer', 'offers.get', { id: sent });
+    expect(JSON.stringify(ours)).toContain('a word inside the house');
+    const theirs = await product.ask('sundrey', 'offers.get', { id: sent });
+    expect(theirs).toMatchObject({ releases: [], waitsFor: [], blocking: [] });
+  });
+
+  it('keeps what he was sent: the inquiry goes to no other client', async () => {
+    for (const client of [clientNames.kelmoor, '']) {
+      const document = { ...testInquiry(quickInquiry), client };
+      const { status, error } = await product.call('engineer', 'inquiries.update', {
+        id: job.inquiryId,
+        document,
+      });
+      expect([status, error?.data.reason]).toEqual([409, 'CLIENT_HAS_OFFER']);
+    }
+    expect(await product.ask('kelmoor', 'offers.list')).toEqual([]);
+    const document = testInquiry(quickInquiry, clientNames.sundrey);
+    await product.ask('engineer', 'inquiries.update', { id: job.inquiryId, document });
+  });
+
   it('keeps seeing the letter that was sent while the next one is written', async () => {
     await product.ask('sales', 'offers.revise', { id: sent, date: '2026-12-01' });
     const theirs = await product.ask('sundrey', 'offers.get', { id: sent });

@@ -19,7 +19,8 @@ export class EngineClient {
     this.#worker.addEventListener('message', ({ data }: MessageEvent<FromWorker>) => {
       const pending = this.#pending.get(data.id);
       this.#pending.delete(data.id);
-      pending?.resolve(data.answer as never);
+      if ('fault' in data) pending?.reject(new Error(`The engine could not answer: ${data.fault}`));
+      else pending?.resolve(data.answer as never);
     });
     this.#worker.addEventListener('error', (event) => {
       const error = new Error(`The engine stopped: ${event.message}`);

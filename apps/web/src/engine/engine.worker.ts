@@ -49,7 +49,13 @@ async function answer(message: Extract<ToWorker, { kind: 'ask' }>): Promise<void
 }
 
 async function answerAll(): Promise<void> {
-  for (let next = waiting.shift(); next !== undefined; next = waiting.shift()) await answer(next);
+  for (let next = waiting.shift(); next !== undefined; next = waiting.shift()) {
+    try {
+      await answer(next);
+    } catch (error) {
+      send({ id: next.id, fault: error instanceof Error ? error.message : String(error) });
+    }
+  }
 }
 
 async function work(): Promise<void> {

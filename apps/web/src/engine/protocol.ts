@@ -111,7 +111,7 @@ export type ToWorker =
     }
   | { readonly kind: 'cancel'; readonly id: number };
 
-export interface FromWorker {
-  readonly id: number;
-  readonly answer: Answered<AskKind>;
-}
+export type FromWorker =
+  | { readonly id: number; readonly answer: Answered<AskKind> }
+  /** The question could not be answered; others still can. */
+  | { readonly id: number; readonly fault: string };
