@@ -27,7 +27,7 @@ const found = (exposure: Exposure): Compatibility => {
 
 describe('reactive metals', () => {
   it('forbid titanium in dry chlorine and dry methanol', () => {
-    // azom.com ArticleID=1225 (about 1 % water); methanol with 0.4 % HCl and less than 1.5 % water: abstract.
+    // materials encyclopaedia on the web, titanium and halogens (about 1 % water); methanol with 0.4 % HCl and less than 1.5 % water: abstract.
     expect(verdict('Ti Gr 2', ['chlorine', 20], { dry: true })).toBe('forbidden');
     expect(verdict('Ti Gr 2', ['chlorine, dry', 20])).toBe('forbidden');
     expect(verdict('Ti Gr 2', ['chlorine', 20], { waterPercent: 0.99 })).toBe('forbidden');
