@@ -16,6 +16,11 @@ export const apiErrors = {
     transport: 'UNAUTHORIZED',
     text: 'Nobody is signed in, or the session has ended. Sign in and try again.',
   },
+  TOO_MANY_ATTEMPTS: {
+    status: 429,
+    transport: 'TOO_MANY_REQUESTS',
+    text: 'Too many attempts with this e-mail address or from this computer. Wait {wait}, then try again; whoever forgot the password asks the maker for a new one.',
+  },
   ROLE_NOT_ALLOWED: {
     status: 403,
     transport: 'FORBIDDEN',
@@ -59,7 +64,7 @@ export const apiErrors = {
   CLIENT_HAS_OFFER: {
     status: 409,
     transport: 'CONFLICT',
-    text: 'Inquiry {number} stays with {client}, who was sent an offer for it; {given} was given. Enter a new inquiry for another client.',
+    text: 'An offer for inquiry {number} was sent to {client}, so the inquiry stays there; {given} was given. Enter a new inquiry for another client.',
   },
   CHOICES_NOT_IN_CATALOGUE: {
     status: 422,

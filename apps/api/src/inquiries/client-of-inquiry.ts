@@ -3,7 +3,25 @@ import { refuse } from '../errors/refusal.js';
 import type { Prisma } from '../generated/client.js';
 import type { Person } from '../trpc/context.js';
 
-const tidy = (name: string): string => name.trim().replace(/\s+/g, ' ');
+/** The client's name as an inquiry has it, without needless blanks; empty where it names none. */
+export const clientNameOf = ({ client = '' }: InquiryInput): string => client.trim().replace(/\s+/g, ' ');
+
+/** The client of this name, whatever its case and blanks. */
+async function findByName(step: Prisma.TransactionClient, name: string): Promise<string | undefined> {
+  const rows = await step.$queryRaw<readonly { id: string }[]>`
+    SELECT "id" FROM "Client" WHERE folded_name("name") = folded_name(${name})`;
+  return rows[0]?.id;
+}
+
+/** The same, entered if new. Whoever enters it at the same moment enters one client with us. */
+async function enterByName(step: Prisma.TransactionClient, name: string): Promise<string> {
+  const known = await findByName(step, name);
+  if (known !== undefined) return known;
+  await step.client.createMany({ data: { name }, skipDuplicates: true });
+  const entered = await findByName(step, name);
+  if (entered === undefined) throw new Error(`client ${name} was entered and is not there`);
+  return entered;
+}
 
 /**
  * The client that an inquiry is for, entered if new: for the maker's people the one that the document names, for a customer his
@@ -15,10 +33,10 @@ export async function clientOfInquiry(
   step: Prisma.TransactionClient,
   { document, person }: { readonly document: InquiryInput; readonly person: Person },
 ): Promise<string | null> {
-  const name = tidy(document.client ?? '');
+  const name = clientNameOf(document);
   if (person.clientId !== null) {
     const own = await step.client.findUniqueOrThrow({ where: { id: person.clientId } });
-    if (name === '' || name.toLowerCase() === own.name.toLowerCase()) return own.id;
+    if (name === '' || (await findByName(step, name)) === own.id) return own.id;
     const field = 'document.client';
     const problem = `allowed is your own company, ${own.name}`;
     throw refuse(
@@ -27,7 +45,5 @@ export async function clientOfInquiry(
       { fields: [{ field, given: name, problem }] },
     );
   }
-  if (name === '') return null;
-  const known = await step.client.findFirst({ where: { name: { equals: name, mode: 'insensitive' } } });
-  return (known ?? (await step.client.upsert({ where: { name }, create: { name }, update: {} }))).id;
+  return name === '' ? null : enterByName(step, name);
 }

@@ -7,7 +7,7 @@ import { refuse } from '../errors/refusal.js';
 import type { Prisma } from '../generated/client.js';
 import { printedNumber } from '../letters.js';
 import type { Desk } from '../trpc/context.js';
-import { clientOfInquiry } from './client-of-inquiry.js';
+import { clientNameOf, clientOfInquiry } from './client-of-inquiry.js';
 
 export interface InquiryUpdate {
   readonly id: string;
@@ -15,6 +15,8 @@ export interface InquiryUpdate {
   /** The version that was seen; without it the last word wins. */
   readonly version?: number | undefined;
 }
+
+const noClient = 'no client';
 
 /** What a client was sent stays with that client. */
 const wasOffered = async (step: Prisma.TransactionClient, inquiryId: string): Promise<boolean> =>
@@ -47,8 +49,8 @@ export async function updateInquiry(
     if (clientId !== row.clientId && (await wasOffered(step, id)))
       throw refuse('CLIENT_HAS_OFFER', {
         number: printedNumber(number),
-        client: row.client?.name ?? 'nobody',
-        given: document.client ?? 'nobody',
+        client: row.client?.name ?? noClient,
+        given: clientNameOf(document) || noClient,
       });
     const { version } = await step.inquiry.update({
       where: { id },

@@ -105,13 +105,19 @@ describe('the customer himself', () => {
   });
 
   it('keeps what he was sent: the inquiry goes to no other client', async () => {
-    for (const client of [clientNames.kelmoor, '']) {
+    const givens = [
+      [clientNames.kelmoor, `${clientNames.kelmoor} was given`],
+      ['', 'no client was given'],
+      ['  ', 'no client was given'],
+    ] as const;
+    for (const [client, given] of givens) {
       const document = { ...testInquiry(quickInquiry), client };
       const { status, error } = await product.call('engineer', 'inquiries.update', {
         id: job.inquiryId,
         document,
       });
       expect([status, error?.data.reason]).toEqual([409, 'CLIENT_HAS_OFFER']);
+      expect(error?.message).toContain(given);
     }
     expect(await product.ask('kelmoor', 'offers.list')).toEqual([]);
     const document = testInquiry(quickInquiry, clientNames.sundrey);
