@@ -1,6 +1,7 @@
 import { betterAuth } from 'better-auth';
 import { prismaAdapter } from 'better-auth/adapters/prisma';
 import type { Database } from '../database/client.js';
+import { limitAttempts, signInPath } from './limit-attempts.js';
 import { Role } from './roles.js';
 
 export interface AuthSettings {
@@ -10,8 +11,8 @@ export interface AuthSettings {
   readonly trustedOrigins: readonly string[];
 }
 
-/** Password hashing is slow on purpose; more than this from one address is guessing. */
-const signInLimit = { window: 60, max: 20 };
+/** Password hashing is slow on purpose; more than this from one address is guessing, whoever is guessed. */
+const addressLimit = { window: 60, max: 20 };
 
 /** Sign-in with e-mail address and password. Nobody signs up: people are entered by the maker. */
 export function createAuth(database: Database, { secret, origin, trustedOrigins }: AuthSettings) {
@@ -30,7 +31,8 @@ export function createAuth(database: Database, { secret, origin, trustedOrigins 
       },
     },
     // Counted in the database, so that several API processes count together.
-    rateLimit: { enabled: true, storage: 'database', customRules: { '/sign-in/email': signInLimit } },
+    rateLimit: { enabled: true, storage: 'database', customRules: { [signInPath]: addressLimit } },
+    hooks: limitAttempts(database),
     advanced: { cookiePrefix: 'flangewise', ipAddress: { ipAddressHeaders: ['x-forwarded-for'] } },
     telemetry: { enabled: false },
     logger: { level: 'error' },

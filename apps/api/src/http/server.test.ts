@@ -4,6 +4,7 @@ import { expect, it, onTestFinished } from 'vitest';
 import { demoPeople } from '../../../../prisma/seed/demo-people.js';
 import { seedDemo } from '../../../../prisma/seed/seed-demo.js';
 import { createAuth } from '../auth/auth.js';
+import { personLimit } from '../auth/limit-attempts.js';
 import { migratedDatabase } from '../database/test-database.js';
 import { bodyLimitBytes } from './json-body.js';
 import { testWorkshop } from '../workshop/test-workshop.js';
@@ -96,21 +97,73 @@ it('lets nobody change their own role or company', async () => {
   expect(me.json().result.data).toMatchObject({ role: 'customer', client: { id: 'demo-client-sundrey' } });
 });
 
-it('slows down whoever guesses passwords', async () => {
-  const server = await start();
+/** A guess of somebody's password from some place; `remoteAddress` is the machine at the other end of the connection. */
+const guess = async (
+  server: FastifyInstance,
+  email: string,
+  from: { readonly forwardedFor: string; readonly remoteAddress?: string },
+): Promise<LightMyRequestResponse> =>
+  server.inject({
+    ...post(
+      '/api/auth/sign-in/email',
+      { email, password: 'guess' },
+      { 'x-forwarded-for': from.forwardedFor },
+    ),
+    ...(from.remoteAddress === undefined ? {} : { remoteAddress: from.remoteAddress }),
+  });
+
+const statusesOf = async (
+  count: number,
+  answer: (k: number) => Promise<LightMyRequestResponse>,
+): Promise<readonly number[]> => {
   const statuses: number[] = [];
-  for (let guess = 0; guess < 21; guess++) {
-    const request = post('/api/auth/sign-in/email', {
-      email: 'x@averholt.example',
-      password: `guess ${guess}`,
-    });
-    const response = await server.inject({
-      ...request,
-      headers: { ...request.headers, 'x-forwarded-for': '192.0.2.7' },
-    });
-    statuses.push(response.statusCode);
+  for (let k = 0; k < count; k++) statuses.push((await answer(k)).statusCode);
+  return statuses;
+};
+
+const refusedAfter = (count: number): readonly number[] => [...Array<number>(count).fill(401), 429];
+
+it('slows down whoever guesses passwords from one address', async () => {
+  const server = await start();
+  const guessed = (k: number) => guess(server, `x${k}@averholt.example`, { forwardedFor: '192.0.2.7' });
+  expect(await statusesOf(21, guessed)).toEqual(refusedAfter(20));
+  expect((await guess(server, 'x@averholt.example', { forwardedFor: '192.0.2.8' })).statusCode).toBe(401);
+});
+
+it('believes nobody but the web server on this machine whom a request comes from', async () => {
+  const server = await start();
+  const forged = (k: number) =>
+    guess(server, `x${k}@averholt.example`, { forwardedFor: `192.0.2.${k}`, remoteAddress: '198.51.100.1' });
+  expect(await statusesOf(21, forged)).toEqual(refusedAfter(20));
+  const passedOn = (k: number) =>
+    guess(server, `x${k}@averholt.example`, { forwardedFor: `192.0.2.${k}, 198.51.100.2` });
+  expect(await statusesOf(21, passedOn)).toEqual(refusedAfter(20));
+});
+
+it.each(['engineer@averholt.example', 'stranger@averholt.example'])(
+  'slows down whoever guesses the password of %s, from however many addresses',
+  async (email) => {
+    const server = await start();
+    const spellings = [email, email.toUpperCase()];
+    const guessed = (k: number) => guess(server, spellings[k % 2] ?? '', { forwardedFor: `192.0.2.${k}` });
+    expect(await statusesOf(personLimit.points + 1, guessed)).toEqual(refusedAfter(personLimit.points));
+    const right = await signIn(server, email);
+    expect(right.statusCode).toBe(429);
+    expect(right.json().error).toMatchObject({ data: { reason: 'TOO_MANY_ATTEMPTS', httpStatus: 429 } });
+    expect(right.json().error.message).toContain('Wait 15 min, then try again');
+    expect(Number(right.headers['retry-after'])).toBeGreaterThan(personLimit.duration - 60);
+    expect((await signIn(server, 'sales@averholt.example')).statusCode).toBe(200);
+  },
+);
+
+it('forgets the guesses once the right password is given', async () => {
+  const server = await start();
+  const email = 'engineer@averholt.example';
+  const guessed = (k: number) => guess(server, email, { forwardedFor: `192.0.2.${k}` });
+  for (const round of [1, 2]) {
+    expect(await statusesOf(personLimit.points - 1, guessed), `round ${round}`).not.toContain(429);
+    expect((await signIn(server, email)).statusCode).toBe(200);
   }
-  expect(statuses).toEqual([...Array<number>(20).fill(401), 429]);
 });
 
 it.each(['http://127.0.0.1:4310', 'http://localhost:4310', 'http://[::1]:4310'])(

@@ -46,6 +46,8 @@ export function createServer(parts: ServerParts): FastifyInstance {
     logger: { level: logLevel, redact: ['req.headers.cookie', 'req.headers.authorization'] },
     // A batch names all its procedures in the path.
     routerOptions: { maxParamLength: 5000 },
+    // The web server stands on this machine; of anybody else X-Forwarded-For is hearsay.
+    trustProxy: 'loopback',
   });
   server.removeAllContentTypeParsers();
   server.addContentTypeParser('application/json', readJsonText);
