@@ -51,14 +51,19 @@ it('refuses what cannot be an inquiry, says why, and keeps what was typed', asyn
   await step('name the field of a file that is in a wrong unit, with the units allowed', async () => {
     const inquiry = JSON.parse(readFileSync(inquiryFile('01-hydrogenation'), 'utf8')) as object;
     const wrong = { ...inquiry, sets: [{ batchVolume: '1.5 kg' }] };
+    const other = page.getByLabel('or volume of the vessel');
+    await other.fill('3 L');
     await importButton(page).setInputFiles(file('kg.json', JSON.stringify(wrong)));
     await page.getByText('The file stands in the fields below').waitFor();
     expect(await page.getByLabel('Liquid in the vessel').inputValue()).toBe('1.5 kg');
+    expect(await other.inputValue(), 'a field of which the file says nothing').toBe('');
     const said = await saidAt(page, 'Liquid in the vessel');
     expect(said).toMatch(/kg/);
     expect(said).toMatch(/\bL\b/);
     await page.getByRole('alert').filter({ hasText: 'One field cannot be used' }).waitFor();
     await page.getByRole('button', { name: 'Undo' }).click();
+    expect(await other.inputValue()).toBe('3 L');
+    await other.fill('');
     await typedStays();
   });
   await step('refuse a negative volume', async () => {

@@ -2,11 +2,10 @@
 
 import { formatQuantity, type Kind, parseQuantity } from '@flangewise/quantities';
 import type { ReactNode } from 'react';
-import { type FieldPath, get, useFormContext, useWatch } from 'react-hook-form';
+import { get, useFormContext, useWatch } from 'react-hook-form';
 import { Refused } from '../look/notice';
 import type { FormValues } from './form-values';
-
-export type Name = FieldPath<FormValues>;
+import { type Name, useField } from './use-field';
 
 export const fieldId = (name: string): string => `f-${name.replaceAll('.', '-')}`;
 
@@ -74,7 +73,7 @@ export interface TextFieldProps {
 
 /** One line of text: a name, a number, a quantity with its unit. */
 export function TextField({ name, label, placeholder, hint, kind, type = 'text' }: TextFieldProps) {
-  const { register } = useFormContext<FormValues>();
+  const field = useField(name);
   const attributes = useAttributes(name);
   return (
     <Frame name={name} label={label} hint={hint}>
@@ -84,7 +83,7 @@ export function TextField({ name, label, placeholder, hint, kind, type = 'text' 
         autoComplete="off"
         placeholder={placeholder}
         {...attributes}
-        {...register(name)}
+        {...field}
       />
       {kind !== undefined && <Understood name={name} kind={kind} />}
     </Frame>
@@ -100,11 +99,11 @@ export interface ChoiceFieldProps {
 }
 
 export function ChoiceField({ name, label, options, hint }: ChoiceFieldProps) {
-  const { register } = useFormContext<FormValues>();
+  const field = useField(name);
   const attributes = useAttributes(name);
   return (
     <Frame name={name} label={label} hint={hint}>
-      <select className="field" {...attributes} {...register(name)}>
+      <select className="field" {...attributes} {...field}>
         {options.map(([value, title]) => (
           <option key={value} value={value}>
             {title}
@@ -128,10 +127,10 @@ export function SaidField({ name, label }: { readonly name: Name; readonly label
 
 /** A wish: there or not. */
 export function WishField({ name, label }: { readonly name: Name; readonly label: string }) {
-  const { register } = useFormContext<FormValues>();
+  const field = useField(name);
   return (
     <label className="flex min-h-8 cursor-pointer items-center gap-2.5">
-      <input type="checkbox" className="tick" id={fieldId(name)} {...register(name)} />
+      <input type="checkbox" className="tick" id={fieldId(name)} {...field} />
       {label}
     </label>
   );

@@ -2,7 +2,7 @@
 
 import type { InquiryInput } from '@flangewise/model';
 import { useMutation, useQueryClient } from '@tanstack/react-query';
-import { useState } from 'react';
+import { Fragment, useState } from 'react';
 import { FormProvider } from 'react-hook-form';
 import { errorText } from '../api/api-error';
 import { useMe } from '../api/use-me';
@@ -11,7 +11,7 @@ import { Fault } from '../look/notice';
 import { type Job, Page } from '../shell/page';
 import type { SheetLinks } from '../shell/sheets';
 import { TextField } from './fields';
-import type { FormValues } from './form-values';
+import { formOf, type FormValues } from './form-values';
 import { ImportButton } from './import-button';
 import { MediaSection } from './media-section';
 import { OpenPoints } from './open-points';
@@ -39,7 +39,10 @@ export interface InquiryFormProps {
 export function InquiryForm({ id, document, job, links, save, onSaved }: InquiryFormProps) {
   const me = useMe();
   const queries = useQueryClient();
-  const { form, read, isChanged, restoredFrom, take, discard, saved } = useInquiryForm(id, document);
+  const { form, fieldsKey, read, isChanged, restoredFrom, take, discard, saved } = useInquiryForm(
+    id,
+    document,
+  );
   const [before, setBefore] = useState<FormValues>();
   const points = useOpenPoints(read.ok ? read.document : undefined);
   const saving = useMutation({
@@ -108,7 +111,7 @@ export function InquiryForm({ id, document, job, links, save, onSaved }: Inquiry
               <ImportButton
                 onRead={(taken) => {
                   setBefore(form.getValues());
-                  take(taken);
+                  take(formOf(taken));
                 }}
               />
               {before !== undefined && (
@@ -118,7 +121,7 @@ export function InquiryForm({ id, document, job, links, save, onSaved }: Inquiry
                     type="button"
                     className="btn btn-sm"
                     onClick={() => {
-                      form.reset(before);
+                      take(before);
                       setBefore(undefined);
                     }}
                   >
@@ -127,22 +130,24 @@ export function InquiryForm({ id, document, job, links, save, onSaved }: Inquiry
                 </p>
               )}
             </div>
-            <Section title="Job">
-              <TextField name="title" label="Title" placeholder="Hydrogenation in methanol" />
-              {me !== undefined && me.client === null && (
-                <Row>
-                  <TextField name="client" label="Client" placeholder="company" />
-                  <TextField name="contact" label="Contact" placeholder="who asks" />
-                  <TextField name="received" label="Received" type="date" />
-                </Row>
-              )}
-              <Statement />
-            </Section>
-            <MediaSection />
-            <SetsSection />
-            <ProcessSection />
-            <SiteSection />
-            <WishesSection />
+            <Fragment key={fieldsKey}>
+              <Section title="Job">
+                <TextField name="title" label="Title" placeholder="Hydrogenation in methanol" />
+                {me !== undefined && me.client === null && (
+                  <Row>
+                    <TextField name="client" label="Client" placeholder="company" />
+                    <TextField name="contact" label="Contact" placeholder="who asks" />
+                    <TextField name="received" label="Received" type="date" />
+                  </Row>
+                )}
+                <Statement />
+              </Section>
+              <MediaSection />
+              <SetsSection />
+              <ProcessSection />
+              <SiteSection />
+              <WishesSection />
+            </Fragment>
             <button type="submit" className="sr-only" tabIndex={-1} aria-hidden="true">
               Find systems
             </button>

@@ -1,12 +1,11 @@
 'use client';
 
-import { useFormContext } from 'react-hook-form';
 import { fieldId } from './fields';
-import type { FormValues } from './form-values';
+import { useField } from './use-field';
 
 /** The inquiry in the client's own words: a mail, pasted. */
 export function Statement() {
-  const { register } = useFormContext<FormValues>();
+  const field = useField('statement');
   return (
     <div>
       <label htmlFor={fieldId('statement')} className="lab mb-1 block">
@@ -17,7 +16,7 @@ export function Statement() {
         className="field"
         rows={3}
         placeholder="Paste the mail; it stays beside what is read from it."
-        {...register('statement')}
+        {...field}
       />
     </div>
   );

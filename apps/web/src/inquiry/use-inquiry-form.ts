@@ -1,5 +1,5 @@
 import type { InquiryInput } from '@flangewise/model';
-import { useEffect, useState } from 'react';
+import { useCallback, useEffect, useState } from 'react';
 import { type Resolver, useForm, type UseFormReturn, useWatch } from 'react-hook-form';
 import { dropDraft, keepDraft, readDraft } from './draft-store';
 import { documentOf, formOf, type FormValues } from './form-values';
@@ -15,14 +15,16 @@ const textOf = (values: FormValues): string => JSON.stringify(documentOf(values)
 
 export interface InquiryForm {
   readonly form: UseFormReturn<FormValues>;
+  /** Key of the fields: another one when they show another document, since a field keeps what stands in it otherwise. */
+  readonly fieldsKey: number;
   /** What stands in the fields now. */
   readonly read: ReadForm;
   /** Whether that differs from what is saved. */
   readonly isChanged: boolean;
   /** When the draft was kept that now stands in the fields; undefined when they show what is saved. */
   readonly restoredFrom: string | undefined;
-  /** Takes a document into the fields, as something to be saved. */
-  readonly take: (document: Partial<InquiryInput>) => void;
+  /** Puts values into the fields, as something to be saved. */
+  readonly take: (values: FormValues) => void;
   /** Forgets what was typed. */
   readonly discard: () => void;
   /** What is in the fields has been saved. */
@@ -41,15 +43,30 @@ export function useInquiryForm(id: string, document: Partial<InquiryInput>): Inq
   const values = useWatch({ control: form.control }) as FormValues;
   const [savedText, setSavedText] = useState(() => textOf(formOf(document)));
   const isChanged = textOf(values) !== savedText;
+  const [fieldsKey, setFieldsKey] = useState(0);
+  const { reset, trigger } = form;
+  const show = useCallback(
+    (shown: FormValues): void => {
+      reset(shown);
+      setFieldsKey((key) => key + 1);
+    },
+    [reset],
+  );
+  const take = useCallback(
+    (taken: FormValues): void => {
+      show(taken);
+      void trigger();
+    },
+    [show, trigger],
+  );
 
   // The page comes from the server without the draft, which only this computer has.
   useEffect(() => {
     const restored = readDraft(id);
     if (restored === undefined) return;
     setRestoredFrom(restored.at);
-    form.reset(restored.values);
-    void form.trigger();
-  }, [form, id]);
+    take(restored.values);
+  }, [take, id]);
 
   useEffect(() => {
     if (isChanged) keepDraft(id, values);
@@ -57,17 +74,15 @@ export function useInquiryForm(id: string, document: Partial<InquiryInput>): Inq
 
   return {
     form,
+    fieldsKey,
     read: readForm(values),
     isChanged,
     restoredFrom,
-    take: (taken) => {
-      form.reset(formOf(taken));
-      void form.trigger();
-    },
+    take,
     discard: () => {
       dropDraft(id);
       setRestoredFrom(undefined);
-      form.reset(formOf(document));
+      show(formOf(document));
     },
     saved: () => {
       dropDraft(id);
