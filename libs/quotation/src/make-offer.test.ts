@@ -106,6 +106,27 @@ describe('offer', () => {
     ).toMatchObject({ ok: false, error: { code: 'QUOTE_UNKNOWN_PRICE_LIST' } });
   });
 
+  test('takes the currency that the inquiry asks for where its offer names no list', () => {
+    const inquiry = { title: 'Hydrogenation', commercial: { currency: 'GBP' as const } };
+    expect(made({ system: systemOf({ inquiry }) }).offer.priceList).toBe('2026-11-GBP');
+    const offer = { priceList: '2026-11-EUR' };
+    expect(made({ system: systemOf({ inquiry, offer }) }).offer.priceList).toBe('2026-11-EUR');
+  });
+
+  test('is not dated after the end of its price list', () => {
+    const dated = (date: string) =>
+      makeOffer({ system: systemOf({ offer: { date } }), catalogue, ruleRevision: 'r' });
+    expect(dated('2027-04-30')).toMatchObject({ ok: true, value: { offer: { validUntil: '2027-04-30' } } });
+    expect(dated('2027-05-01')).toMatchObject({
+      ok: false,
+      error: {
+        code: 'QUOTE_PRICE_LIST_ENDED',
+        path: 'offer.date',
+        message: expect.stringMatching(/2027-05-01 given.* up to 2027-04-30/),
+      },
+    });
+  });
+
   test('stands sixty days, but never longer than its price list', () => {
     const until = (date: string): string | undefined =>
       made({ system: systemOf({ offer: { date } }) }).offer.validUntil;

@@ -10,9 +10,10 @@ import {
   type System,
 } from '@flangewise/model';
 import { type BillLine, billOfMaterials, type SpecialPart } from './bill-of-materials.js';
+import { choosePriceList, priceWishOf } from './choose-price-list.js';
 import { deliveryOf } from './delivery.js';
 import { readDiscount } from './discount.js';
-import { listPriceOf, priceListById } from './find-price.js';
+import { listPriceOf } from './find-price.js';
 import { Money, moneyText } from './money.js';
 import { blockingOf, watermarkOf } from './release.js';
 import terms from './terms.json' with { type: 'json' };
@@ -25,8 +26,6 @@ export interface OfferInput {
   readonly catalogue: Catalogue;
   /** Parts that stand in no price list, with the price that the engineer's method gave. */
   readonly specials?: readonly SpecialPart[];
-  /** Where the system names none. */
-  readonly priceList?: string;
   readonly state?: Offer['state'];
   readonly ruleRevision: string;
   readonly openPoints?: readonly OpenPoint[];
@@ -82,22 +81,32 @@ const positionOf = ({ line, unitPrice, total }: PricedLine, index: number): Posi
   ...noteOf(line),
 });
 
+const datesOf = (
+  date: string | undefined,
+  list: PriceList,
+): Outcome<Pick<Offer, 'date' | 'validUntil'>, QuotationTrouble> => {
+  if (date === undefined) return succeed({});
+  const validUntil = validUntilOf(date, list);
+  return validUntil.ok ? succeed({ date, validUntil: validUntil.value }) : validUntil;
+};
+
 /**
  * The offer of a system: bill of materials, prices of one list, discount, tax, delivery time, terms, and what still
  * keeps it from being released.
  *
- * @error as billOfMaterials, priceListById, listPriceOf and readDiscount; QUOTE_UNKNOWN_PRICE_LIST where neither
- *   the system nor the input names a list
+ * @error as choosePriceList, validUntilOf, billOfMaterials, listPriceOf and readDiscount; QUOTE_UNKNOWN_PRICE_LIST
+ *   where the catalogue has none
  */
 export const makeOffer = (input: OfferInput): Outcome<MadeOffer, QuotationTrouble> => {
   const { system, catalogue, specials = [] } = input;
   const asked = system.offer;
-  const listId = asked?.priceList ?? input.priceList ?? catalogue.priceLists[0]?.id;
-  if (listId === undefined) {
+  const chosen = choosePriceList(catalogue, priceWishOf(system));
+  if (!chosen.ok) return chosen;
+  const list = chosen.value;
+  if (list === undefined)
     return fail({ code: 'QUOTE_UNKNOWN_PRICE_LIST', message: 'this catalogue holds no price list' });
-  }
-  const list = priceListById(catalogue, listId);
-  if (!list.ok) return list;
+  const dates = datesOf(asked?.date, list);
+  if (!dates.ok) return dates;
   const bill = billOfMaterials({ system, catalogue, specials });
   if (!bill.ok) return bill;
   const discount = readDiscount(asked?.discountPercent ?? '0');
@@ -105,7 +114,7 @@ export const makeOffer = (input: OfferInput): Outcome<MadeOffer, QuotationTroubl
 
   const priced: PricedLine[] = [];
   for (const line of bill.value) {
-    const one = priceLine(line, list.value);
+    const one = priceLine(line, list);
     if (!one.ok) return one;
     priced.push(one.value);
   }
@@ -130,13 +139,11 @@ export const makeOffer = (input: OfferInput): Outcome<MadeOffer, QuotationTroubl
     state: input.state ?? 'draft',
     title: system.inquiry.title,
     ...(client === undefined ? {} : { client }),
-    ...(asked?.date === undefined
-      ? {}
-      : { date: asked.date, validUntil: validUntilOf(asked.date, list.value) }),
+    ...dates.value,
     catalogueRevision: catalogue.revision,
     ruleRevision: input.ruleRevision,
-    priceList: list.value.id,
-    currency: list.value.currency,
+    priceList: list.id,
+    currency: list.currency,
     positions: priced.map(positionOf),
     listTotal: moneyText(totals.list),
     discountPercent: discount.value.percent.toString(),

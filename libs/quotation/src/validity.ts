@@ -1,5 +1,6 @@
-import type { PriceList } from '@flangewise/model';
+import { fail, type Outcome, type PriceList, succeed } from '@flangewise/model';
 import terms from './terms.json' with { type: 'json' };
+import type { QuotationTrouble } from './trouble.js';
 
 const dayMs = 86_400_000;
 
@@ -7,8 +8,21 @@ const dayMs = 86_400_000;
 const addDays = (date: string, days: number): string =>
   new Date(Date.parse(`${date}T00:00:00Z`) + days * dayMs).toISOString().slice(0, 10);
 
-/** An offer stands for the maker's usual time, and no longer than the price list it rests on. */
-export const validUntilOf = (date: string, list: Pick<PriceList, 'validUntil'>): string => {
+/**
+ * Until when an offer of this date stands: for the maker's usual time, and no longer than the price list it rests on.
+ *
+ * @error QUOTE_PRICE_LIST_ENDED where the list ended before the date
+ */
+export const validUntilOf = (
+  date: string,
+  list: Pick<PriceList, 'id' | 'validUntil'>,
+): Outcome<string, QuotationTrouble> => {
+  if (list.validUntil < date)
+    return fail({
+      code: 'QUOTE_PRICE_LIST_ENDED',
+      message: `offer.date: ${date} given; an offer by price list ${list.id} may be dated up to ${list.validUntil}, when the list ends: date it earlier, or choose a list that is in force`,
+      path: 'offer.date',
+    });
   const usual = addDays(date, terms.validityDays);
-  return usual < list.validUntil ? usual : list.validUntil;
+  return succeed(usual < list.validUntil ? usual : list.validUntil);
 };

@@ -71,6 +71,11 @@ export const apiErrors = {
     transport: 'UNPROCESSABLE_CONTENT',
     text: 'The system names items that catalogue {catalogue} does not have there: {problems}',
   },
+  PRICE_LIST_UNKNOWN: {
+    status: 422,
+    transport: 'UNPROCESSABLE_CONTENT',
+    text: 'The system names a price list that is not there: {problem}',
+  },
   SPECIAL_NOT_POSSIBLE: {
     status: 422,
     transport: 'UNPROCESSABLE_CONTENT',

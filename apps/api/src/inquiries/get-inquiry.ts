@@ -5,6 +5,7 @@ import { findOffers } from '../offers/find-offers.js';
 import { printedNumber } from '../letters.js';
 import type { Desk } from '../trpc/context.js';
 import { openPointsOf } from './open-points-of.js';
+import { mayChange } from './take-up.js';
 
 /** One inquiry with the systems and offers that answer it. */
 export async function getInquiry(desk: Desk, id: string) {
@@ -28,6 +29,7 @@ export async function getInquiry(desk: Desk, id: string) {
     state: row.state,
     clientId: row.clientId,
     owner: row.owner?.name ?? null,
+    mayChange: mayChange(person, row),
     version: row.version,
     updatedAt: row.updatedAt.toISOString(),
     document,

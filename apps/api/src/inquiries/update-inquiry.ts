@@ -1,5 +1,4 @@
 import type { InquiryInput } from '@flangewise/model';
-import { Role } from '../auth/roles.js';
 import { visibleInquiries } from '../auth/visible.js';
 import { lockRow } from '../database/lock-row.js';
 import { storable } from '../database/storable.js';
@@ -8,6 +7,7 @@ import type { Prisma } from '../generated/client.js';
 import { printedNumber } from '../letters.js';
 import type { Desk } from '../trpc/context.js';
 import { clientNameOf, clientOfInquiry } from './client-of-inquiry.js';
+import { takeUp } from './take-up.js';
 
 export interface InquiryUpdate {
   readonly id: string;
@@ -36,15 +36,13 @@ export async function updateInquiry(
     await lockRow(step, 'Inquiry', id);
     const row = await step.inquiry.findFirst({
       where: { id, ...visibleInquiries(person) },
-      include: { owner: { select: { name: true } }, client: { select: { name: true } } },
+      include: { client: { select: { name: true } } },
     });
     if (row === null) throw refuse('NOT_FOUND', { what: 'inquiry', field: 'id', given: id });
-    const { number, owner } = row;
+    const { number } = row;
     if (given !== undefined && given !== row.version)
       throw refuse('CHANGED_MEANWHILE', { what: 'inquiry', given, current: row.version });
-    const isEngineer = person.role === Role.applications_engineer;
-    if (!isEngineer && owner !== null)
-      throw refuse('INQUIRY_TAKEN_UP', { number: printedNumber(number), owner: owner.name });
+    await takeUp(step, id, person);
     const clientId = await clientOfInquiry(step, { document, person });
     if (clientId !== row.clientId && (await wasOffered(step, id)))
       throw refuse('CLIENT_HAS_OFFER', {
@@ -60,7 +58,6 @@ export async function updateInquiry(
         document: storable(document),
         authorId: person.id,
         version: { increment: 1 },
-        ...(isEngineer && row.ownerId === null ? { ownerId: person.id } : {}),
       },
     });
     return { id, number: printedNumber(number), version };

@@ -43,7 +43,7 @@ function specialParts(
   { workshop, system: document }: OfferQuestion,
   released: boolean,
 ): readonly SpecialPart[] {
-  const priceList = workshop.priceListFor(document.inquiry).id;
+  const priceList = workshop.priceListFor(document).id;
   const made = specialsOf(readSystem(document), workshop.pricedRange(priceList));
   if (!made.ok) throw refuse('SPECIAL_NOT_POSSIBLE', { problem: made.error.message });
   return made.value.map(({ releasedBy: _, ...part }) => ({
@@ -64,7 +64,7 @@ function madeWith(
     ...document,
     offer: {
       ...fixed,
-      priceList: workshop.priceListFor(document.inquiry).id,
+      priceList: workshop.priceListFor(document).id,
       ...(client === undefined ? {} : { client }),
       ...(discountPercent === undefined ? {} : { discountPercent }),
       ...(taxPercent === undefined ? {} : { taxPercent }),

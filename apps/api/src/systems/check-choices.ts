@@ -78,11 +78,12 @@ function refuseImpossibleSpecials({ specials }: System, { bench }: Workshop): vo
 }
 
 /**
- * Refuses a system that can be neither saved nor offered: items that the catalogue does not have, specials that cannot be
- * computed, releases that nobody gave.
+ * Refuses a system that can be neither saved nor offered: items or a price list that the catalogue does not have, specials
+ * that cannot be computed, releases that nobody gave.
  */
 export function checkChoices(system: System, workshop: Workshop): void {
   refuseReleases(system);
+  workshop.priceListFor(system);
   refuseImpossibleSpecials(system, workshop);
   const fields = choiceProblems(system, workshop);
   if (fields.length === 0) return;

@@ -1,18 +1,10 @@
 import type { SystemInput } from '@flangewise/model';
-import { seesPrices, visibleSystems } from '../auth/visible.js';
+import { visibleSystems } from '../auth/visible.js';
 import { refuse } from '../errors/refusal.js';
 import type { Desk } from '../trpc/context.js';
 import { readSystem } from '../workshop/read-system.js';
 import { choiceProblems } from './check-choices.js';
-
-/** The terms of an offer (discount, releases) are the maker's: a customer's copy of a system goes without. */
-function withoutOfferTerms({ offer: _, ...rest }: SystemInput): SystemInput {
-  return rest;
-}
-
-/** A system as the person may see it. */
-export const systemFor = (document: SystemInput, person: Desk['person']): SystemInput =>
-  seesPrices(person) ? document : withoutOfferTerms(document);
+import { systemFor } from './system-for.js';
 
 /** One system, assessed by the rules and the catalogue in force. */
 export async function getSystem({ database, workshop, person }: Desk, id: string) {

@@ -1,10 +1,14 @@
 import type { SystemInput } from '@flangewise/model';
 import { visibleSystems } from '../auth/visible.js';
+import { lockRow } from '../database/lock-row.js';
 import { storable } from '../database/storable.js';
 import { refuse } from '../errors/refusal.js';
+import type { Prisma } from '../generated/client.js';
+import { takeUp } from '../inquiries/take-up.js';
 import type { Desk } from '../trpc/context.js';
 import { readSystem } from '../workshop/read-system.js';
 import { checkChoices } from './check-choices.js';
+import { systemFor } from './system-for.js';
 import { titleOfSystem } from './title-of-system.js';
 
 export interface SystemChange {
@@ -14,42 +18,56 @@ export interface SystemChange {
   readonly version: number;
 }
 
-async function changedByOther({ database, person }: Desk, { id, version: given }: SystemChange) {
-  const now = await database.system.findFirst({
+/** The system as it is now; until the transaction ends nobody else changes it. */
+async function lockSystem(step: Prisma.TransactionClient, { person }: Desk, id: string) {
+  await lockRow(step, 'System', id);
+  const row = await step.system.findFirst({
     where: { id, ...visibleSystems(person) },
     include: { author: { select: { name: true } } },
   });
-  if (now === null) return refuse('NOT_FOUND', { what: 'system', field: 'id', given: id });
-  const { version, document, author } = now;
-  const at = now.updatedAt.toISOString();
+  if (row === null) throw refuse('NOT_FOUND', { what: 'system', field: 'id', given: id });
+  return { ...row, document: row.document as unknown as SystemInput };
+}
+
+type Locked = Awaited<ReturnType<typeof lockSystem>>;
+
+function changedByOther({ author, updatedAt, document, version }: Locked, { person }: Desk, given: number) {
+  const at = updatedAt.toISOString();
   return refuse(
     'SYSTEM_CHANGED_BY_OTHER',
     { by: author.name, at, given, version },
-    { details: { by: author.name, at, document, version } },
+    { details: { by: author.name, at, document: systemFor(document, person), version } },
   );
 }
 
-/** Saves a system that nobody else changed meanwhile, assessed before it is saved. */
-export async function saveSystem(desk: Desk, change: SystemChange) {
+/** Terms of an offer that stand in a system stay when a customer saves it, who does not see them. */
+const merged = (given: SystemInput, stored: SystemInput, { person }: Desk): SystemInput => {
+  const document = systemFor(given, person);
+  return document === given || stored.offer === undefined ? document : { ...document, offer: stored.offer };
+};
+
+/**
+ * Saves a system that nobody else changed meanwhile, assessed before it is saved: an engineer takes its inquiry up by it, a
+ * customer may until then.
+ */
+export async function saveSystem(desk: Desk, { id, document: given, version }: SystemChange) {
   const { database, workshop, person } = desk;
-  const { id, document, version } = change;
-  const read = readSystem(document);
+  const read = readSystem(systemFor(given, person));
   checkChoices(read, workshop);
-  const assessment = workshop.assess(document);
-  const row = await database.system.findFirst({
-    where: { id, ...visibleSystems(person) },
-    select: { letter: true },
+  return database.$transaction(async (step) => {
+    const row = await lockSystem(step, desk, id);
+    await takeUp(step, row.inquiryId, person);
+    if (row.version !== version) throw changedByOther(row, desk, version);
+    const document = merged(given, row.document, desk);
+    await step.system.update({
+      where: { id },
+      data: {
+        document: storable({ ...document, name: row.letter }),
+        label: titleOfSystem(read, workshop),
+        authorId: person.id,
+        version: version + 1,
+      },
+    });
+    return { version: version + 1, assessment: workshop.assess(document) };
   });
-  if (row === null) throw refuse('NOT_FOUND', { what: 'system', field: 'id', given: id });
-  const { count } = await database.system.updateMany({
-    where: { id, version },
-    data: {
-      document: storable({ ...document, name: row.letter }),
-      label: titleOfSystem(read, workshop),
-      authorId: person.id,
-      version: version + 1,
-    },
-  });
-  if (count === 0) throw await changedByOther(desk, change);
-  return { version: version + 1, assessment };
 }

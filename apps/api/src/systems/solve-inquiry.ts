@@ -17,7 +17,7 @@ export async function solveInquiry(
   });
   if (row === null) throw refuse('NOT_FOUND', { what: 'inquiry', field: 'inquiryId', given: inquiryId });
   const inquiry = row.document as unknown as InquiryInput;
-  const priceList = seesPrices(person) ? workshop.priceListFor(inquiry).id : null;
+  const priceList = seesPrices(person) ? workshop.priceListFor({ inquiry }).id : null;
   const answer = await workshop.run('solve', { inquiry, most, priceList });
   return priceList === null ? withoutPrices(answer) : answer;
 }

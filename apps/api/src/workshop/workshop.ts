@@ -1,6 +1,13 @@
 import { assess, benchOf, type Bench, type Range } from '@flangewise/constraints';
-import type { Assessment, Catalogue, InquiryInput, PriceList, SystemInput } from '@flangewise/model';
-import { choosePriceList } from '@flangewise/quotation';
+import type { Assessment, Catalogue, PriceList, SystemInput } from '@flangewise/model';
+import {
+  choosePriceList,
+  type PricedSystem,
+  priceWishOf,
+  type QuotationTrouble,
+} from '@flangewise/quotation';
+import type { TRPCError } from '@trpc/server';
+import { refuse } from '../errors/refusal.js';
 import { createBenches } from './benches.js';
 import type { Jobs } from './jobs.js';
 import { readSystem } from './read-system.js';
@@ -21,8 +28,8 @@ export interface AssessOptions {
 /** The catalogue in force, and everything that is computed over it. */
 export interface Workshop {
   readonly catalogue: Catalogue;
-  /** The list in the currency that the inquiry asks for, else the first. */
-  priceListFor(inquiry: InquiryInput): PriceList;
+  /** The list that a system is priced by. */
+  priceListFor(system: PricedSystem): PriceList;
   /** The range as rules and makers of documents read it; carries no prices. */
   readonly bench: Bench;
   /** The same range with the prices and rates of one list: for offers. */
@@ -32,14 +39,20 @@ export interface Workshop {
   readonly run: RunJob;
 }
 
+function refusePriceList({ message, path = '' }: QuotationTrouble, { offer }: PricedSystem): TRPCError {
+  const field = { field: path, given: offer?.priceList ?? '', problem: message };
+  return refuse('PRICE_LIST_UNKNOWN', { problem: message }, { fields: [field] });
+}
+
 export function createWorkshop({ catalogue }: Stock, run: RunJob): Workshop {
   const benches = createBenches(catalogue);
   const bench = benches.unpriced;
   return {
     catalogue,
-    priceListFor: ({ commercial }) => {
-      const list = choosePriceList(catalogue, { currency: commercial?.currency });
-      if (!list.ok || list.value === undefined) throw new Error('the catalogue has no price list');
+    priceListFor: (system) => {
+      const list = choosePriceList(catalogue, priceWishOf(system));
+      if (!list.ok) throw refusePriceList(list.error, system);
+      if (list.value === undefined) throw new Error('the catalogue has no price list');
       return list.value;
     },
     bench,

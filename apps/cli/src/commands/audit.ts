@@ -9,7 +9,7 @@ export const auditCommand: Command = {
   summary: 'the catalogue audited: dead items, redundant rules, gaps',
   details: 'Takes some seconds: every rule is tried against all others, and a table of inquiries is asked.',
   run: async ({ options, terminal }) => {
-    const range = await openRange(options, {}, terminal);
+    const range = await openRange(options, { inquiry: {} }, terminal);
     if (!range.ok) return range;
     const { audit } = await import('@flangewise/constraints');
     const answer = audit(range.value.bench);

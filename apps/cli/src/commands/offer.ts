@@ -45,7 +45,6 @@ const priced = async (opened: OpenSystem, assessment: Assessment): Promise<OrRef
     openPoints: assessment.openPoints,
     cautions: assessment.cautions,
     blocking: assessment.blocking,
-    ...(opened.range.priceList === undefined ? {} : { priceList: opened.range.priceList.id }),
   });
   return made.ok ? made : refuse(made.error);
 };

@@ -62,11 +62,9 @@ export const solveCommand: Command = {
     if (!most.ok) return most;
     const inquiry = await readInquiry(operands[0] ?? '-', terminal);
     if (!inquiry.ok) return inquiry;
-    const wish = {
-      priceList: textOption(options, 'priceList'),
-      currency: inquiry.value.commercial?.currency,
-    };
-    const range = await openRange(options, wish, terminal);
+    const priceList = textOption(options, 'priceList');
+    const priced = priceList === undefined ? {} : { offer: { priceList } };
+    const range = await openRange(options, { ...priced, inquiry: inquiry.value }, terminal);
     if (!range.ok) return range;
     const { solve } = await import('@flangewise/constraints');
     const answer = solve(inquiry.value, range.value.bench, { most: most.value });
@@ -75,9 +73,10 @@ export const solveCommand: Command = {
     if (take !== undefined) {
       const system = taken(answer.candidates, take);
       if (!system.ok) return system;
+      const document = { ...system.value, ...priced };
       return succeed({
         exit: exitCodes.done,
-        told: { document: system.value, words: () => JSON.stringify(system.value, null, 2) },
+        told: { document, words: () => JSON.stringify(document, null, 2) },
         notes,
       });
     }

@@ -81,9 +81,8 @@ export const readSystem = async (
   const document = withOffer(given.value, reading);
   const system = await parseSystem(document, reading);
   if (!system.ok) return system;
-  const { inquiry, offer } = system.value;
-  const wish = { priceList: offer?.priceList, currency: inquiry.commercial.currency };
-  const range = await openRange(options, wish, terminal);
+  const { inquiry } = system.value;
+  const range = await openRange(options, system.value, terminal);
   if (!range.ok) return range;
   const bench = await specialBench(system.value, range.value.bench);
   if (!bench.ok) return bench;

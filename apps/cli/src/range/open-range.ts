@@ -1,6 +1,6 @@
 import { type Catalogue, type PriceList, succeed } from '@flangewise/model';
 import type { Bench } from '@flangewise/constraints';
-import type { PriceWish } from '@flangewise/quotation';
+import type { PricedSystem } from '@flangewise/quotation';
 import { type Options, textOption } from '../command.js';
 import { readJson } from '../input/read-json.js';
 import type { Terminal } from '../terminal.js';
@@ -57,13 +57,13 @@ const benchFor = async (
 /** The demo range, or the catalogue of `--catalogue`: read, checked and ready for questions. */
 export const openRange = async (
   options: Options,
-  wish: PriceWish,
+  system: PricedSystem,
   terminal: Terminal,
 ): Promise<OrRefusal<OpenRange>> => {
   const catalogue = await loadCatalogue(textOption(options, 'catalogue'), terminal);
   if (!catalogue.ok) return catalogue;
-  const { choosePriceList } = await import('@flangewise/quotation');
-  const list = choosePriceList(catalogue.value, wish);
+  const { choosePriceList, priceWishOf } = await import('@flangewise/quotation');
+  const list = choosePriceList(catalogue.value, priceWishOf(system));
   if (!list.ok) return refuse(list.error);
   const { bench, notes } = await benchFor(catalogue.value, list.value);
   return succeed({

@@ -1,8 +1,10 @@
 import { currencySchema, itemSchema, specialRatesSchema } from '@flangewise/model';
 import { z } from 'zod';
 
-/** Prices in this currency; where there is no list in it, or none is asked for, by the first list. */
-export const getCatalogueInput = z.strictObject({ currency: currencySchema.optional() }).optional();
+/** Prices by this list, else in this currency; where there is no list in it, or none is asked for, by the first list. */
+export const getCatalogueInput = z
+  .strictObject({ priceList: z.string().optional(), currency: currencySchema.optional() })
+  .optional();
 
 export const getCatalogueOutput = z.object({
   revision: z.string(),

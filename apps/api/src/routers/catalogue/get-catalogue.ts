@@ -6,4 +6,4 @@ import { getCatalogueInput, getCatalogueOutput } from './get-catalogue.schema.js
 export const getCatalogue = signedInProcedure
   .input(getCatalogueInput)
   .output(getCatalogueOutput)
-  .query(({ ctx, input }) => catalogueFor(ctx.workshop, ctx.person, input?.currency));
+  .query(({ ctx, input }) => catalogueFor(ctx.workshop, ctx.person, input ?? {}));

@@ -14,6 +14,8 @@ export const getInquiryOutput = z.object({
   clientId: z.string().nullable(),
   /** The engineer who answers for it; null until one takes it up. */
   owner: z.string().nullable(),
+  /** Whether the person may change it and its systems. */
+  mayChange: z.boolean(),
   version: z.int(),
   updatedAt: z.iso.datetime(),
   document: typedDocument(inquirySchema),

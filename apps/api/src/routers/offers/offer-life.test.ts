@@ -87,8 +87,41 @@ it('ranks and offers in the currency that the inquiry asks for', async () => {
   const { prices, priceList } = await ask('engineer', 'catalogue.get', { currency: 'GBP' });
   expect(priceList).toEqual({ id: '2026-11-GBP', currency: 'GBP' });
   expect(String(prices[system.frame.frame])).toBe(
-    product.workshop.priceListFor(document).prices[system.frame.frame],
+    product.workshop.priceListFor({ inquiry: document }).prices[system.frame.frame],
   );
+});
+
+it('prices a system by the list that it names, as the command line does, and refuses one that is not there', async () => {
+  const named = (priceList: string) => ({ ...job.system, offer: { priceList } });
+  const given = { inquiryId: job.inquiryId, system: named('2026-11-GBP') };
+  const { id: systemId } = await ask('engineer', 'systems.create', given);
+  const { offer } = await ask('engineer', 'offers.get', { id: await makeTestOffer(product, systemId) });
+  expect(offer).toMatchObject({ currency: 'GBP', priceList: '2026-11-GBP' });
+  const { priceList } = await ask('engineer', 'catalogue.get', { priceList: '2026-11-GBP', currency: 'EUR' });
+  expect(priceList).toEqual({ id: '2026-11-GBP', currency: 'GBP' });
+
+  const unknown = named('1999');
+  const before = await database.system.count();
+  const refused = [
+    await call('engineer', 'systems.create', { inquiryId: job.inquiryId, system: unknown }),
+    await call('engineer', 'systems.save', { id: systemId, document: unknown, version: 1 }),
+    await call('engineer', 'systems.explain', { system: unknown }),
+    await call('engineer', 'catalogue.get', { priceList: '1999' }),
+  ];
+  for (const { status, error } of refused) {
+    expect([status, error?.data.reason]).toEqual([422, 'PRICE_LIST_UNKNOWN']);
+    expect(error?.data.fields).toMatchObject([{ field: 'offer.priceList', given: '1999' }]);
+    expect(error?.message).toMatch(/there are 2026-11-EUR, 2026-11-GBP/);
+  }
+  expect(await database.system.count()).toBe(before);
+});
+
+it('offers at no date after the end of the price list', async () => {
+  const before = await database.offer.count();
+  const late = await call('engineer', 'offers.create', { systemId: job.systemId, date: '2027-05-01' });
+  expect([late.status, late.error?.data.details]).toEqual([422, { code: 'QUOTE_PRICE_LIST_ENDED' }]);
+  expect(late.error?.message).toMatch(/2027-05-01 given.*2027-04-30/);
+  expect(await database.offer.count()).toBe(before);
 });
 
 it('lets the database itself refuse every change of what was sent', async () => {

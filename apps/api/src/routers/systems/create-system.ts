@@ -1,8 +1,8 @@
 import { createSystem as keepSystem } from '../../systems/create-system.js';
-import { engineerProcedure } from '../../trpc/procedures.js';
+import { inquirerProcedure } from '../../trpc/procedures.js';
 import { createSystemInput, createSystemOutput } from './create-system.schema.js';
 
-export const createSystem = engineerProcedure
+export const createSystem = inquirerProcedure
   .input(createSystemInput)
   .output(createSystemOutput)
   .mutation(({ ctx, input }) => keepSystem(ctx, input));

@@ -9,6 +9,6 @@ export const explainSystem = jobProcedure
   .mutation(({ ctx, input }) =>
     ctx.workshop.run('explain', {
       system: input.system,
-      priceList: seesPrices(ctx.person) ? ctx.workshop.priceListFor(input.system.inquiry).id : null,
+      priceList: seesPrices(ctx.person) ? ctx.workshop.priceListFor(input.system).id : null,
     }),
   );
