@@ -358,6 +358,11 @@ describe('8, glass and steel on one frame', () => {
     }
   });
 
+  it('judges the materials of each set by its own conditions, and says which', () => {
+    const ffkm = completed().solve.materials.filter(({ material }) => material === 'FFKM');
+    expect(ffkm.map(({ text }) => text.split(':')[0]).sort()).toEqual(['For glass', 'For steel']);
+  });
+
   it('covers the span with one fluid, and keeps the pump from the glass jacket', () => {
     for (const rule of ['heat.fluid-span', 'heat.circulator-span'])
       expect(

@@ -1,4 +1,4 @@
-import { parseSlotPath, type RuleResult, slots, type Status, type System } from '@flangewise/model';
+import { parseSlotPath, type RuleResult, setName, slots, type Status, type System } from '@flangewise/model';
 
 /** Names and states of results that keep a system from being released, in the order in which they weigh. */
 const said: readonly (readonly [Status, string])[] = [
@@ -7,8 +7,6 @@ const said: readonly (readonly [Status, string])[] = [
   ['outside standard range', 'a special, to be released'],
 ];
 
-const setName = ({ sets }: System, index: number): string => sets[index]?.label ?? `set ${String(index + 1)}`;
-
 const unique = (texts: readonly string[]): string => [...new Set(texts)].join(', ');
 
 /** What several results of one rule are about: their sets, or within one set their parts. */
@@ -16,7 +14,11 @@ const whereOf = (results: readonly RuleResult[], system: System): string => {
   if (results.length < 2) return '';
   const sets = new Set(results.map(({ set }) => set));
   if (sets.size > 1) {
-    return unique(results.map(({ set }) => (set === undefined ? 'what all share' : setName(system, set))));
+    return unique(
+      results.map(({ set }) =>
+        set === undefined ? 'what all share' : setName(system.sets[set]?.label, set),
+      ),
+    );
   }
   const paths = results.flatMap((result) => result.slots).map(parseSlotPath);
   return unique(paths.flatMap((path) => (path === undefined ? [] : [slots[path.slot].title])));

@@ -155,11 +155,12 @@ const search = ({ bench, document, options }: Search): Found => {
   const { engine, variables } = compileFor(empty, own);
   const made = specialsOf(empty, bench.range);
   const vessels = made.ok ? made.value : [];
-  const choices = vessels.flatMap(({ item }, set) => {
-    const variable = variables.findIndex((v) => v.slot === 'vessel' && v.set === set);
-    const value = variables[variable]?.options.findIndex((o) => o?.id === item.id) ?? -1;
-    return value < 0 ? [] : [{ variable, value }];
-  });
+  const choices = vessels.flatMap(({ item }) =>
+    variables.flatMap(({ options: offered }, variable) => {
+      const value = offered.findIndex((o) => o?.id === item.id);
+      return value < 0 ? [] : [{ variable, value }];
+    }),
+  );
   const most = options.most ?? 8;
   const answer = engine.alternatives({
     // Closures of one kind tell no systems apart: of those the cheapest is kept.
@@ -187,10 +188,16 @@ const search = ({ bench, document, options }: Search): Found => {
   return { ranked, impossible: found === 'impossible', proved: answer.status === 'proved' };
 };
 
-const withSpecialVessel = (standard: Search, empty: System): readonly Ranked[] =>
-  specialDocuments(standard.document, empty).flatMap(
-    (document) => search({ ...standard, document, options: { ...standard.options, most: 1 } }).ranked,
+const withSpecialVessel = (standard: Search, empty: System): Found => {
+  const found = specialDocuments(standard.document, empty).map((document) =>
+    search({ ...standard, document, options: { ...standard.options, most: 1 } }),
   );
+  return {
+    ranked: found.flatMap((one) => one.ranked),
+    impossible: found.every((one) => one.impossible),
+    proved: found.every((one) => one.proved),
+  };
+};
 
 const countOf = (empty: System, bench: Bench): string | null => {
   const count = compileFor(empty, bench).engine.count({ budget: { nodes: countBudget } });
@@ -207,17 +214,15 @@ export const solve = (inquiry: InquiryInput, bench: Bench, options: SolveOptions
   const empty = parsed(document);
   const conditions = empty.sets.map((_, set) => conditionsOf(empty, set));
   const standard = search({ bench, document, options });
-  const ranked = standard.impossible
-    ? withSpecialVessel({ bench, document, options }, empty)
-    : standard.ranked;
-  const sorted = [...ranked].sort(
+  const found = standard.impossible ? withSpecialVessel({ bench, document, options }, empty) : standard;
+  const sorted = [...found.ranked].sort(
     (a, b) => specials(a) - specials(b) || a.solution.cost - b.solution.cost || a.days - b.days,
   );
   const compared = sorted.map(comparedOf);
   return {
     catalogueRevision: bench.range.revision,
     ruleRevision,
-    result: sorted.length > 0 ? 'systems found' : standard.impossible ? 'impossible' : 'not proved',
+    result: sorted.length > 0 ? 'systems found' : found.impossible ? 'impossible' : 'not proved',
     candidates: sorted.map((r, index) =>
       candidateOf(r, {
         index,
@@ -226,10 +231,10 @@ export const solve = (inquiry: InquiryInput, bench: Bench, options: SolveOptions
       }),
     ),
     count: standard.impossible ? '0' : countOf(empty, bench),
-    cheapestProved: standard.proved,
+    cheapestProved: found.proved,
     refusals: [...refusalsOf(empty, bench)],
     findings: [...findingsOf(empty, conditions), ...materialFindings(empty, conditions, bench.range)],
-    materials: conditions[0] === undefined ? [] : [...materialVerdicts(empty, conditions[0], bench.range)],
+    materials: [...materialVerdicts(empty, conditions, bench.range)],
     openPoints: [...openPoints(sorted, empty, bench)],
     cautions: [...(sorted[0]?.assessment ?? assess(onFrame(empty, bench), bench)).cautions],
   };

@@ -9,5 +9,6 @@ export * from './measure.js';
 export * from './offer.js';
 export * from './outcome.js';
 export * from './read-document.js';
+export * from './set-name.js';
 export * from './slot.js';
 export * from './system.js';

@@ -1,3 +1,4 @@
+import { setName } from '@flangewise/model';
 import type { Point } from './contour.js';
 import { dimensionsOf } from './dimension.js';
 import type { DrawingModel, DrawnSet } from './drawing-model.js';
@@ -14,7 +15,7 @@ export interface SectionOptions {
 }
 
 const labelOf = (set: DrawnSet, alone: boolean): string => {
-  const label = set.label ?? (alone ? 'as drawn' : `set ${String(set.index + 1)}`);
+  const label = alone ? (set.label ?? 'as drawn') : setName(set.label, set.index);
   return set.count > 1 ? `${String(set.count)} × ${label}` : label;
 };
 

@@ -1,4 +1,4 @@
-import { type Item, type Offer, parseSlotPath, slots, type System } from '@flangewise/model';
+import { type Item, type Offer, parseSlotPath, setName, slots, type System } from '@flangewise/model';
 
 /** One line of the bill of materials; numbers stay numbers for the tables that are made of it. */
 export interface BillRow {
@@ -27,7 +27,7 @@ const placeText = (paths: readonly string[], system: System): string =>
       paths.map((path) => {
         const set = parseSlotPath(path)?.set;
         if (set === undefined) return 'frame';
-        return system.sets[set]?.label ?? `set ${String(set + 1)}`;
+        return setName(system.sets[set]?.label, set);
       }),
     ),
   ].join(', ');

@@ -1,4 +1,4 @@
-import { parseSlotPath, type SlotPath, slots } from '@flangewise/model';
+import { parseSlotPath, setName, type SlotPath, slots } from '@flangewise/model';
 import { formatNumber } from '@flangewise/quantities';
 import type { DrawingModel } from '../drawings/drawing-model.js';
 
@@ -28,7 +28,7 @@ export const nozzleTablesOf = (
 ): NozzleTable[] =>
   drawing.sets.flatMap(({ index, label, cover }): NozzleTable[] => {
     if (cover === null || cover.ports.length === 0) return [];
-    const name = label ?? `set ${String(index + 1)}`;
+    const name = setName(label, index);
     return [
       {
         set: index,

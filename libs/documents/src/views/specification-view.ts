@@ -3,6 +3,7 @@ import {
   type Item,
   type Offer,
   parseSlotPath,
+  setName,
   slots,
   type SlotPath,
   type Status,
@@ -149,7 +150,7 @@ const sheetsOf = (
           rows,
         );
         return {
-          title: `Section ${letters[i] ?? 'A'}–${letters[i] ?? 'A'}, ${label ?? `set ${String(index + 1)}`}`,
+          title: `Section ${letters[i] ?? 'A'}–${letters[i] ?? 'A'}, ${setName(label, index)}`,
           say: null,
           figures: figures.sets[i] ?? [],
           ratings: ratingsOf(index),
@@ -224,8 +225,7 @@ export const specificationViewOf = (input: SpecificationInput): SpecificationVie
     checksSentence: checksSentence(assessment.results),
     checks: checkRowsOf(assessment.results, {
       numbers: sheets.numbers,
-      setName: (set) =>
-        system.sets.length < 2 ? null : (system.sets[set]?.label ?? `set ${String(set + 1)}`),
+      setName: (set) => (system.sets.length < 2 ? null : setName(system.sets[set]?.label, set)),
     }),
     conformity: conformityViews(assessment, system.sets.length),
     openPoints: assessment.openPoints.map(({ question, why }) => ({ question, why })),
