@@ -29,12 +29,12 @@ const allowed: Readonly<Record<string, readonly Caller[]>> = {
   'offers.send': sales,
   'session.me': callers,
   'systems.assess': job,
-  'systems.create': engineer,
+  'systems.create': inquirers,
   'systems.explain': job,
   'systems.freeze': engineer,
   'systems.get': job,
   'systems.narrow': job,
-  'systems.save': engineer,
+  'systems.save': inquirers,
   'systems.solve': job,
 };
 
