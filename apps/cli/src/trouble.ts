@@ -2,24 +2,36 @@ import type { CalculationErrorCode, InputTrouble, Outcome } from '@flangewise/mo
 import type { QuotationTrouble } from '@flangewise/quotation';
 import { type ExitCode, exitCodes } from './exit-code.js';
 
-/** Codes of what can be wrong with a command; calculations and quotation bring their own. */
-export const troubleCodes = {
-  USAGE: 'The command line itself cannot be read',
-  INPUT_NOT_FOUND: 'There is no such file',
-  INPUT_UNREADABLE: 'The file cannot be read',
-  INPUT_TOO_LARGE: 'The file is larger than a document can be',
-  INPUT_NOT_JSON: 'The text is not JSON',
-  INPUT_INVALID: 'A field holds what is not allowed there',
-  INPUT_UNKNOWN_ITEM: 'An item number that the range does not have',
-  INPUT_WRONG_SLOT: 'An item stands in a slot to which it does not belong',
-  INPUT_ITEM_WITHDRAWN: 'An item that is no longer made',
-  INPUT_SLOT_EMPTY: 'A slot that may not be empty is said to be empty',
-  SYSTEM_INCOMPLETE: 'Slots are not chosen yet',
-  OUTPUT_NOT_EMPTY: 'The folder holds files that are not those of an offer',
-  OUTPUT_UNWRITABLE: 'The folder cannot be written',
-} as const;
+/** What can be wrong with a command; calculations and quotation bring their own codes. */
+type CommandTroubleCode =
+  /** The command line itself cannot be read. */
+  | 'USAGE'
+  /** There is no such file. */
+  | 'INPUT_NOT_FOUND'
+  /** The file cannot be read. */
+  | 'INPUT_UNREADABLE'
+  /** The file is larger than a document can be. */
+  | 'INPUT_TOO_LARGE'
+  /** The text is not JSON. */
+  | 'INPUT_NOT_JSON'
+  /** A field holds what is not allowed there. */
+  | 'INPUT_INVALID'
+  /** An item number that the range does not have. */
+  | 'INPUT_UNKNOWN_ITEM'
+  /** An item stands in a slot to which it does not belong. */
+  | 'INPUT_WRONG_SLOT'
+  /** An item that is no longer made. */
+  | 'INPUT_ITEM_WITHDRAWN'
+  /** A slot that may not be empty is said to be empty. */
+  | 'INPUT_SLOT_EMPTY'
+  /** Slots are not chosen yet. */
+  | 'SYSTEM_INCOMPLETE'
+  /** The folder holds files that are not those of an offer. */
+  | 'OUTPUT_NOT_EMPTY'
+  /** The folder cannot be written. */
+  | 'OUTPUT_UNWRITABLE';
 
-export type TroubleCode = keyof typeof troubleCodes | CalculationErrorCode | QuotationTrouble['code'];
+export type TroubleCode = CommandTroubleCode | CalculationErrorCode | QuotationTrouble['code'];
 
 /** One thing that is wrong: where, what was given, what is allowed and what to do. */
 export interface Trouble {

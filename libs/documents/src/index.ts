@@ -1,16 +1,12 @@
-export { renderOffer, renderSpecification } from './pdf/render-documents.js';
+export { renderOffer } from './pdf/render-documents.js';
 export { type BillRow, type BillView, billViewOf } from './views/bill-view.js';
 export type { CheckRow } from './views/check-rows.js';
 export type { EvidenceSheet } from './views/evidence-sheets.js';
 export type { Issue, Row, TitleBlockView } from './views/issue.js';
-export { type OfferOption, type OfferView, offerViewOf, type OfferViewInput } from './views/offer-view.js';
-export {
-  type SpecificationInput,
-  type SpecificationView,
-  specificationViewOf,
-} from './views/specification-view.js';
+export type { OfferOption, OfferView } from './views/offer-view.js';
+export type { SpecificationView } from './views/specification-view.js';
 export { billCsv } from './tables/bill-csv.js';
-export { billXlsx } from './tables/bill-xlsx.js';
+export { type OfferedSystem, offerDocumentsViewOf } from './offer-documents-view-of.js';
 export {
   type OfferDocument,
   type OfferDocumentsView,

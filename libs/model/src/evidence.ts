@@ -1,5 +1,4 @@
 import { z } from 'zod';
-import type { Outcome } from './outcome.js';
 
 /** One line of a calculation that a reader can redo by hand. */
 export const stepSchema = z
@@ -42,4 +41,3 @@ export type Step = z.output<typeof stepSchema>;
 export type Basis = z.output<typeof basisSchema>;
 export type SourceReference = z.output<typeof sourceReferenceSchema>;
 export type Evidence = z.output<typeof evidenceSchema>;
-export type EvidenceOutcome = Outcome<Evidence>;

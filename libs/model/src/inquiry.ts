@@ -186,5 +186,4 @@ export const inquirySchema = z.strictObject({
 export type InquiryInput = z.input<typeof inquirySchema>;
 /** Read: SI numbers, pressures gauge. */
 export type Inquiry = z.output<typeof inquirySchema>;
-export type InquirySet = Inquiry['sets'][number];
 export type Medium = z.output<typeof medium>;

@@ -317,7 +317,6 @@ export type ItemOf<S extends SlotName> = Extract<Item, { slot: S }>;
 
 export type VesselGeometry = z.output<typeof vesselGeometry>;
 export type CoverPort = z.output<typeof coverPort>;
-export type ProtectionMarking = z.output<typeof protectionMarking>;
 export type Impeller = z.output<typeof impeller>;
 
 /** What special vessels cost: the blank, the work on it, and design, drawings and review. */

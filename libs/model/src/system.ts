@@ -90,6 +90,5 @@ export const systemSchema = z
 
 export type SystemInput = z.input<typeof systemSchema>;
 export type System = z.output<typeof systemSchema>;
-export type VesselSet = z.output<typeof vesselSet>;
 export type Choices = Readonly<Partial<Record<SlotName, string | null | undefined>>>;
 export type SpecialVessel = z.output<typeof specialVesselSchema>;

@@ -13,7 +13,7 @@ export const blockingSchema = z.object({
 
 export type Blocking = z.output<typeof blockingSchema>;
 
-export const releaseKinds = Object.values(ReleaseKind);
+const releaseKinds = Object.values(ReleaseKind);
 
 /** The sentences that still stand after these releases. */
 export const standing = (blocking: Blocking, released: readonly ReleaseKind[]): readonly string[] => [

@@ -9,7 +9,6 @@ const trpc = initTRPC.context<Context>().create({
 });
 
 export const router = trpc.router;
-export const createCaller = trpc.createCallerFactory;
 
 /** Open to everybody, signed in or not. */
 export const publicProcedure = trpc.procedure;

@@ -1,14 +1,11 @@
 import { benchOf, drawingFactsOf, nameSources, type Bench } from '@flangewise/constraints';
 import {
-  billViewOf,
   type Issue,
+  offerDocumentsViewOf,
   type OfferView,
-  offerViewOf,
   renderOffer as renderLetter,
   renderOfferDocuments,
-  specificationViewOf,
 } from '@flangewise/documents';
-import { drawingModelOf } from '@flangewise/documents/drawings';
 import type { Assessment, Offer, SystemInput } from '@flangewise/model';
 import { Audience } from '../generated/enums.js';
 import { readSystem } from './read-system.js';
@@ -30,7 +27,7 @@ export interface RenderedFile {
 }
 
 /** The letter as the client reads it: its sums, and no price of an item. */
-export const withoutItemPrices = (view: OfferView): OfferView => ({
+const withoutItemPrices = (view: OfferView): OfferView => ({
   ...view,
   positions: view.positions.map((position) => ({ ...position, unitPrice: '', total: '' })),
 });
@@ -39,19 +36,12 @@ export const withoutItemPrices = (view: OfferView): OfferView => ({
 export async function renderOffer(question: RenderQuestion, bench: Bench): Promise<readonly RenderedFile[]> {
   const { offer, issue } = question;
   const assessment = nameSources(question.assessment);
-  const { date } = offer;
   const system = readSystem(question.system);
   const { range } = benchOf(system, bench);
-  const { items } = range;
-  const drawing = drawingModelOf(drawingFactsOf(system, range, assessment));
-  const letter = offerViewOf({ system, items, offer, issue, blocking: assessment.blocking });
-  const files = await renderOfferDocuments({
-    offer: letter,
-    specification: specificationViewOf({ system, items, assessment, offer, drawing, issue }),
-    bill: billViewOf(offer, system, items),
-    date,
-  });
-  const clientLetter = await renderLetter(withoutItemPrices(letter), date);
+  const drawn = drawingFactsOf(system, range, assessment);
+  const view = offerDocumentsViewOf({ system, items: range.items, offer, assessment, drawn, issue });
+  const files = await renderOfferDocuments(view);
+  const clientLetter = await renderLetter(withoutItemPrices(view.offer), view.date);
   return files.flatMap(({ name, mediaType, bytes }) => {
     const file = { name, mediaType };
     const clientCopy = name === 'offer.pdf' ? clientLetter : bytes;

@@ -5,7 +5,7 @@ import type { Terminal } from '../terminal.js';
 import { type OrRefusal, refuse } from '../trouble.js';
 
 /** Largest document [bytes]; an inquiry takes a few thousand, a whole catalogue under two million. */
-export const largestDocument = 10_000_000;
+const largestDocument = 10_000_000;
 
 /** How people call the place that a document comes from. */
 export const placeName = (path: string): string => (path === '-' ? 'standard input' : path);

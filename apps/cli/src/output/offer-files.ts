@@ -34,27 +34,19 @@ export const offerFileNames: readonly string[] = [
 export const offerFiles = async (input: OfferInput): Promise<readonly OfferFile[]> => {
   const { system, document, bench, range, assessment, offer, blocking } = input;
   const { drawingFactsOf, nameSources } = await import('@flangewise/constraints');
-  const { billViewOf, offerViewOf, renderOfferDocuments, specificationViewOf } =
-    await import('@flangewise/documents');
-  const { drawingModelOf } = await import('@flangewise/documents/drawings');
-  const { items } = bench.range;
-  const issue = {
-    maker: range.catalogue.maker,
-    ...(offer.date === undefined ? {} : { date: offer.date }),
-  };
-  const documents = await renderOfferDocuments({
-    offer: offerViewOf({ system, items, offer, issue, blocking }),
-    specification: specificationViewOf({
-      system,
-      items,
-      assessment: nameSources(assessment),
-      offer,
-      drawing: drawingModelOf(drawingFactsOf(system, bench.range, assessment)),
-      issue,
-    }),
-    bill: billViewOf(offer, system, items),
-    date: offer.date,
+  const { offerDocumentsViewOf, renderOfferDocuments } = await import('@flangewise/documents');
+  const view = offerDocumentsViewOf({
+    system,
+    items: bench.range.items,
+    offer,
+    assessment: { ...nameSources(assessment), blocking: [...blocking], releasable: blocking.length === 0 },
+    drawn: drawingFactsOf(system, bench.range, assessment),
+    issue: {
+      maker: range.catalogue.maker,
+      ...(offer.date === undefined ? {} : { date: offer.date }),
+    },
   });
+  const documents = await renderOfferDocuments(view);
   return [
     ...documents,
     jsonFile('offer.json', offer),

@@ -2,6 +2,7 @@
 
 import { type ReactNode, useId } from 'react';
 import { useForm } from 'react-hook-form';
+import { freeDiscountPercent } from '@flangewise/quotation';
 import { isoDay } from '../figures/moment';
 import { Refused } from '../look/notice';
 
@@ -81,7 +82,7 @@ export function OfferTermsForm({ initial, action, isBusy, onTerms }: OfferTermsF
         />
         <Field
           label="Discount, %"
-          hint="Above 5 % an approver releases it"
+          hint={`Above ${freeDiscountPercent} % an approver releases it`}
           trouble={errors.discountPercent?.message}
           input={(attributes) => (
             <input

@@ -3,6 +3,7 @@ import type { Shape } from './scene.js';
 import type { SetLayout } from './set-layout.js';
 import { cut, seen, seenBox, stroke } from './shape.js';
 
+/** Half width, highest and lowest point of the housing [mm]. */
 const extent = (layout: SetLayout) => {
   const { set, detail, coverTop, bottom } = layout;
   const width = Math.max(set.shield?.diameter ?? 0, 2 * (layout.closureRadius + 14 * detail));
@@ -39,6 +40,3 @@ export const drawShield = (layout: SetLayout): Shape[] => {
     seenBox([side * half, (top + foot) / 2 - 22 * u], [side * (half + 6 * u), (top + foot) / 2 + 22 * u]),
   ]);
 };
-
-/** Half width and lowest point of the housing [mm]. */
-export const shieldExtent = extent;

@@ -1,0 +1,30 @@
+import type { Assessment, Item, Offer, System } from '@flangewise/model';
+import type { DrawingInput } from './drawings/drawing-model.js';
+import { drawingModelOf } from './drawings/drawing-model-of.js';
+import type { OfferDocumentsView } from './render-offer-documents.js';
+import { billViewOf } from './views/bill-view.js';
+import type { Issue } from './views/issue.js';
+import { offerViewOf } from './views/offer-view.js';
+import { specificationViewOf } from './views/specification-view.js';
+
+export interface OfferedSystem {
+  readonly system: System;
+  readonly items: ReadonlyMap<string, Item>;
+  readonly offer: Offer;
+  /** With evidence whose sources are named, and with everything that keeps the offer from going out. */
+  readonly assessment: Assessment;
+  readonly drawn: DrawingInput;
+  readonly issue: Issue;
+}
+
+/** What all documents of one offer show. */
+export const offerDocumentsViewOf = (offered: OfferedSystem): OfferDocumentsView => {
+  const { system, items, offer, assessment, drawn, issue } = offered;
+  const drawing = drawingModelOf(drawn);
+  return {
+    offer: offerViewOf({ system, items, offer, issue, blocking: assessment.blocking }),
+    specification: specificationViewOf({ system, items, assessment, offer, drawing, issue }),
+    bill: billViewOf(offer, system, items),
+    date: offer.date,
+  };
+};
