@@ -21,14 +21,30 @@ const bracketsClose = (formula: string): boolean =>
     count(formula, String.raw`\right`) + count(formula, String.raw`\leftarrow`);
 
 const fieldFaults = ({ field, isNumeric, unit, symbol, description }: FieldLine): readonly string[] => {
-  if (!isNumeric) return [];
+  const meaning = description === undefined ? [`${field} has no meaning`] : [];
+  if (!isNumeric) return meaning;
   return [
     ...(unit === undefined ? [`${field} has no unit`] : []),
     ...(unit === undefined || isUnit(unit) ? [] : [`${field}: ${unit} is no unit code`]),
     ...(symbol === undefined ? [`${field} has no symbol`] : []),
-    ...(description === undefined ? [`${field} has no meaning`] : []),
+    ...meaning,
   ];
 };
+
+/** Fields of one table that a reader cannot tell apart. */
+const twins = (lines: readonly FieldLine[], part: 'symbol' | 'description'): readonly string[] =>
+  lines.flatMap((line, index) => {
+    const first = lines
+      .slice(0, index)
+      .find((other) => line[part] !== undefined && other[part] === line[part]);
+    return first === undefined ? [] : [`${line.field} has the ${part} of ${first.field}`];
+  });
+
+const tableFaults = (lines: readonly FieldLine[]): readonly string[] => [
+  ...lines.flatMap(fieldFaults),
+  ...twins(lines, 'symbol'),
+  ...twins(lines, 'description'),
+];
 
 /** Which parts of a declaration are absent or malformed; none in a complete one. For tests. */
 export const declarationFaults = (subject: Calculation): readonly string[] => {
@@ -40,7 +56,8 @@ export const declarationFaults = (subject: Calculation): readonly string[] => {
       .map((part) => `no ${part}`),
     ...(bracketsClose(subject.formula) ? [] : ['braces or brackets of the formula do not close']),
     ...(outputs.length === 0 ? ['no outputs'] : []),
-    ...[...fieldTable(subject.inputs), ...outputs].flatMap(fieldFaults),
+    ...tableFaults(fieldTable(subject.inputs)),
+    ...tableFaults(outputs),
     ...(subject.source.length === 0 ? ['no source'] : []),
     ...subject.source
       .filter(({ citation }) => findSource(citation) === undefined)

@@ -1,15 +1,16 @@
 import { describe, expect, it } from 'vitest';
 import { fieldTable } from './field-table.js';
 import { handbookPage, handbookPages } from './handbook.js';
-import { allReferenceCases, referenceCases } from './reference-cases.js';
+import { allReferenceCases, allSamples, referenceCases } from './reference-cases.js';
 import { calculations } from './registry.js';
 import { gasArea } from './relief/gas-area.js';
 import { worstInflow } from './relief/worst-inflow.js';
 import { findSource } from './sources.js';
+import { cylinderPressure } from './strength/cylinder-pressure.js';
 import { powerNumber } from './stirring/power-number.js';
 
 const allCases = allReferenceCases();
-const pagesWithCases = handbookPages(calculations, allCases);
+const pagesWithCases = handbookPages(calculations, allCases, allSamples());
 
 describe('a handbook page', () => {
   const page = handbookPage(gasArea, referenceCases('relief'));
@@ -38,6 +39,31 @@ describe('a handbook page', () => {
 
   it('gives the full citation of a key', () => {
     expect(page).toMatch(/api-520-1:2020 .* — API Standard 520, .*10th edition \(2020\)/u);
+  });
+
+  it('works its first sample through, step by step', () => {
+    // Hoop membrane by hand: 2 f z e / (D_i + e).
+    const sample = {
+      calculation: 'strength.cylinderPressure',
+      inputs: {
+        code: 'EN 13445-3',
+        innerRadiusM: 0.1,
+        thicknessM: 0.01,
+        allowableStressPa: 1e8,
+        jointEfficiency: 1,
+      },
+    };
+    const worked = handbookPage(
+      cylinderPressure,
+      [],
+      [{ ...sample, calculation: 'x.y', inputs: {} }, sample],
+    );
+    expect(worked).toContain('Given: code = EN 13445-3; innerRadiusM = 0.1;');
+    expect(worked).toContain(
+      '| P | 2 · f · z · e / (D_i + e) | 2 × 100000000 × 1 × 0.01 / (0.2 + 0.01) | 9523810 | Pa |',
+    );
+    expect(worked).toContain('Result: pressurePaGauge = 9523810');
+    expect(handbookPage(cylinderPressure, [])).toContain('## Worked example\n\nNone.');
   });
 
   it('warns where values are from memory, and only there', () => {
@@ -96,6 +122,10 @@ describe.each(calculations.map((subject) => [subject.id, subject] as const))(
         expect(page).toContain(basis);
       }
       expect(page).toContain('does not replace, the work of a qualified pressure-equipment engineer');
+    });
+
+    it('has a worked example with every step', () => {
+      expect(page).toMatch(/## Worked example\n\nGiven: .*\n\n\| Symbol \| Formula \|[^#]*\n\nResult: /u);
     });
 
     it('is listed', () => {

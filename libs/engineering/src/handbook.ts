@@ -1,6 +1,8 @@
 import type { SourceReference } from '@flangewise/model';
-import type { Calculation } from './calculation.js';
+import { type Calculation, evaluateWithEvidence } from './calculation.js';
 import { type FieldLine, fieldTable } from './field-table.js';
+import type { Sample } from './reference-cases.js';
+import { shown } from './shown.js';
 import { findSource } from './sources.js';
 
 /** A check case as a handbook page shows it. */
@@ -40,10 +42,17 @@ const sourceLine = ({ citation, basis }: SourceReference): string => {
   return `- ${citation}${full}; ${basis === 'from memory, unverified' ? `**${basis}**` : basis}`;
 };
 
-const shownRecord = (record: Readonly<Record<string, unknown>>): string =>
+type Replacer = (key: string, value: unknown) => unknown;
+
+const shownRecord = (record: Readonly<Record<string, unknown>>, replacer?: Replacer): string =>
   Object.entries(record)
-    .map(([field, value]) => `${field} = ${typeof value === 'string' ? value : JSON.stringify(value)}`)
+    .map(
+      ([field, value]) => `${field} = ${typeof value === 'string' ? value : JSON.stringify(value, replacer)}`,
+    )
     .join('; ');
+
+/** Numbers as the steps show them. */
+const shortened: Replacer = (_key, value) => (typeof value === 'number' ? Number(shown(value)) : value);
 
 const tolerance = (relative: number): string =>
   relative === 0 ? 'equal' : `${String(Number((relative * 100).toPrecision(6)))} %`;
@@ -63,11 +72,44 @@ const casesSection = (cases: readonly HandbookCase[]): string =>
         ]),
       );
 
+const shownValue = (value: number | string): string => (typeof value === 'number' ? shown(value) : value);
+
+/** The steps of one sample, as the evidence sheet shows them. */
+const exampleSection = (subject: Calculation, sample: Sample | undefined): string => {
+  const evidence = sample && evaluateWithEvidence(subject, sample.inputs);
+  if (!evidence?.ok) return 'None.';
+  const { inputs, outputs, steps } = evidence.value;
+  return [
+    `Given: ${shownRecord(inputs)}`,
+    table(
+      ['Symbol', 'Formula', 'Numbers put in', 'Value', 'Unit', 'Note'],
+      steps.map(({ symbol, formula, substituted, value, unit, note }) => [
+        symbol,
+        formula,
+        substituted,
+        shownValue(value),
+        unit,
+        note ?? '',
+      ]),
+    ),
+    `Result: ${shownRecord(outputs, shortened)}`,
+  ].join('\n\n');
+};
+
 const isRemembered = ({ source }: Calculation): boolean =>
   source.some(({ basis }) => basis === 'from memory, unverified');
 
-/** The handbook page of one calculation in Markdown, the formula in TeX. `cases` of other calculations are left out. */
-export const handbookPage = (subject: Calculation, cases: readonly HandbookCase[]): string => {
+/**
+ * The handbook page of one calculation in Markdown, the formula in TeX.
+ *
+ * @param cases   those of other calculations are left out
+ * @param samples the first of this calculation is worked through
+ */
+export const handbookPage = (
+  subject: Calculation,
+  cases: readonly HandbookCase[],
+  samples: readonly Sample[] = [],
+): string => {
   return [
     `# ${subject.title}`,
     `\`${subject.id}\``,
@@ -84,6 +126,11 @@ export const handbookPage = (subject: Calculation, cases: readonly HandbookCase[
     ),
     '## Outputs',
     table(['Field', 'Symbol', 'Unit', 'Values', 'Always', 'Meaning'], fieldRows(fieldTable(subject.outputs))),
+    '## Worked example',
+    exampleSection(
+      subject,
+      [...samples, ...cases].find(({ calculation }) => calculation === subject.id),
+    ),
     '## Sources',
     subject.source.map(sourceLine).join('\n'),
     '## Reference cases',
@@ -125,8 +172,9 @@ const indexPage = (subjects: readonly Calculation[], cases: readonly HandbookCas
 export const handbookPages = (
   subjects: readonly Calculation[],
   cases: readonly HandbookCase[],
+  samples: readonly Sample[] = [],
 ): ReadonlyMap<string, string> =>
   new Map([
     ['README.md', indexPage(subjects, cases)],
-    ...subjects.map((subject) => [fileOf(subject), handbookPage(subject, cases)] as const),
+    ...subjects.map((subject) => [fileOf(subject), handbookPage(subject, cases, samples)] as const),
   ]);

@@ -32,11 +32,13 @@ export type Sample = Pick<ReferenceCase, 'calculation' | 'inputs'>;
 
 const samplesFile = new URL('../../../tests/bench/engineering-samples.json', import.meta.url);
 
-/** A sample of each calculation of a domain that has no reference case. For tests. */
+/** A sample of each calculation that has no reference case. For tests and for the handbook. */
+export const allSamples = (): readonly Sample[] =>
+  JSON.parse(readFileSync(samplesFile, 'utf8')) as readonly Sample[];
+
+/** The samples of a domain. For tests. */
 export const samples = (domain: string): readonly Sample[] =>
-  (JSON.parse(readFileSync(samplesFile, 'utf8')) as readonly Sample[]).filter(({ calculation }) =>
-    calculation.startsWith(`${domain}.`),
-  );
+  allSamples().filter(({ calculation }) => calculation.startsWith(`${domain}.`));
 
 const agrees = (actual: unknown, expected: number | string, relativeTolerance: number): boolean =>
   typeof expected === 'number' && typeof actual === 'number'

@@ -81,6 +81,17 @@ describe('a declaration', () => {
       { outputs: z.strictObject({ l: z.number().meta({ unit: 'm', symbol: 'l' }) }) },
       'l has no meaning',
     ],
+    ['a meaning of a text', { outputs: z.strictObject({ l: z.string() }) }, 'l has no meaning'],
+    [
+      'a symbol of its own for each field',
+      { inputs: z.strictObject({ l: quantity(length), m: quantity({ ...length, description: 'Width' }) }) },
+      'm has the symbol of l',
+    ],
+    [
+      'a meaning of its own for each field',
+      { inputs: z.strictObject({ l: quantity(length), m: quantity({ ...length, symbol: 'm' }) }) },
+      'm has the description of l',
+    ],
   ])('is refused without %s', (_words, change, fault) => {
     expect(declarationFaults(whole)).toEqual([]);
     expect(declarationFaults({ ...whole, ...change })).toEqual([fault]);

@@ -10,7 +10,7 @@ const machineryRegulationFrom = '2027-01-20';
 
 const law = z.strictObject({
   law: z.string().meta({ description: 'Short name of the act with its number' }),
-  applies: z.boolean(),
+  applies: z.boolean().meta({ description: 'Whether it applies to the system' }),
   reason: z.string().meta({ description: 'Why it applies or not, with the article' }),
 });
 

@@ -17,7 +17,7 @@ const wishedPapers = {
 export const documentWishes = Object.keys(wishedPapers) as (keyof typeof wishedPapers)[];
 
 const paper = z.strictObject({
-  document: z.string(),
+  document: z.string().meta({ description: 'Paper to be delivered' }),
   demandedBy: z.string().meta({ description: 'Law or wish that asks for it' }),
 });
 
@@ -74,7 +74,7 @@ export const documents = calculation({
   }),
   outputs: z.strictObject({
     documents: z.array(paper),
-    statement: z.string(),
+    statement: z.string().meta({ description: 'What the list does not cover' }),
   }),
   formula: String.raw`\text{documents} = \text{law}(\text{category}) \cup \text{wishes}`,
   range: 'pressure equipment and explosion protection; each paper once',

@@ -66,7 +66,7 @@ export const unitedStates = calculation({
     reason: z.string().meta({ description: 'The clause that decides' }),
     smallVessel: z.boolean().meta({ description: 'Within the limits of U-1(j), mark UM possible' }),
     demands: z.array(z.string()).meta({ description: 'What the code asks for' }),
-    statement: z.string(),
+    statement: z.string().meta({ description: 'What it means; a statement, not a certificate' }),
   }),
   formula: String.raw`\text{outside} \iff D_i \le 152\ \mathrm{mm} \lor P \le 15\ \mathrm{psi}`,
   range: 'unfired vessels, not for human occupancy, not part of rotating machinery, not for water alone',

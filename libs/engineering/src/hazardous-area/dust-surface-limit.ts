@@ -28,7 +28,7 @@ export const dustSurfaceLimit = calculation({
   }),
   outputs: z.strictObject({
     temperatureK: quantity({ unit: 'K', symbol: 'T_max', description: 'Highest surface temperature' }),
-    governs: z.enum(['cloud', 'layer']),
+    governs: z.enum(['cloud', 'layer']).meta({ description: 'Which of the two sets the limit' }),
   }),
   formula: String.raw`T_{\max} = \min\left(\tfrac{2}{3} T_\text{cloud}\,[^\circ\text{C}],\ T_\text{layer} - 75\,\text{K}\right)`,
   range: 'dust layers up to 5 mm',

@@ -2,7 +2,7 @@ import { z } from 'zod';
 import { succeed } from '@flangewise/model';
 import { calculation } from '../calculation.js';
 import { fromMemory, published } from '../source-reference.js';
-import { equipmentOfZone, zones } from './zones.js';
+import { equipmentOfZone, zoneEquipmentFields, zones } from './zones.js';
 
 /**
  * Equipment category and protection level that a zone asks for.
@@ -19,7 +19,7 @@ export const equipmentCategory = calculation({
   id: 'hazardousArea.equipmentCategory',
   title: 'Equipment category for a zone',
   inputs: z.strictObject({ zone: z.enum(zones).meta({ description: 'Zone of the explosive atmosphere' }) }),
-  outputs: z.strictObject({ category: z.string(), protectionLevel: z.string() }),
+  outputs: z.strictObject(zoneEquipmentFields),
   formula: String.raw`0, 20 \to 1;\quad 1, 21 \to 2;\quad 2, 22 \to 3`,
   range: 'equipment group II, gas and dust',
   source: [

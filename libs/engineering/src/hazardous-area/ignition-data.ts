@@ -8,6 +8,10 @@ import rows from './ignition-data.json' with { type: 'json' };
 export const gasGroups = ['IIA', 'IIB', 'IIC'] as const;
 export type GasGroup = (typeof gasGroups)[number];
 
+export const gasGroupField = z
+  .enum(gasGroups)
+  .meta({ description: 'Gas group that equipment must be made for' });
+
 const ignitionSchema = z.strictObject({
   name: z.string(),
   cas: z.string(),

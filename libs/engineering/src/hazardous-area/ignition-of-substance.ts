@@ -3,8 +3,8 @@ import { succeed } from '@flangewise/model';
 import { calculation, quantity } from '../calculation.js';
 import { basisSchema, weakestBasis } from '../materials/basis.js';
 import { fromMemory, published } from '../source-reference.js';
-import { findIgnitionData, gasGroups } from './ignition-data.js';
-import { temperatureClasses, temperatureClassOf } from './temperature-class.js';
+import { findIgnitionData, gasGroupField } from './ignition-data.js';
+import { temperatureClassField, temperatureClassOf } from './temperature-class.js';
 
 /**
  * Ignition data of a flammable gas or vapour in air at 1 bar.
@@ -29,8 +29,8 @@ export const ignitionOfSubstance = calculation({
       symbol: 'T_ai',
       description: 'Autoignition temperature in air at 1 bar',
     }),
-    temperatureClass: z.enum(temperatureClasses),
-    gasGroup: z.enum(gasGroups),
+    temperatureClass: temperatureClassField,
+    gasGroup: gasGroupField,
     flashPointK: quantity({ unit: 'K', symbol: 'T_f', description: 'Flash point, closed cup' }).optional(),
     lowerExplosionLimitPercent: quantity({
       unit: '%',

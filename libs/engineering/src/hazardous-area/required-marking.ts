@@ -5,14 +5,20 @@ import { basisSchema, weakestBasis } from '../materials/basis.js';
 import { findSubstanceHazards } from '../ped/substance-hazards.js';
 import { fromMemory, published } from '../source-reference.js';
 import { gasSurfaceLimitK } from './gas-surface-limit.js';
-import { findIgnitionData, type GasGroup, gasGroups, type IgnitionData } from './ignition-data.js';
+import {
+  findIgnitionData,
+  type GasGroup,
+  gasGroupField,
+  gasGroups,
+  type IgnitionData,
+} from './ignition-data.js';
 import {
   surfaceLimitOfClassK,
   type TemperatureClass,
-  temperatureClasses,
+  temperatureClassField,
   temperatureClassOf,
 } from './temperature-class.js';
-import { equipmentOfZone, type GasZone, gasZones } from './zones.js';
+import { equipmentOfZone, type GasZone, gasZones, zoneEquipmentFields } from './zones.js';
 
 /** What equipment in a gas zone must be marked with at least. */
 export interface RequiredMarking {
@@ -120,12 +126,11 @@ export const requiredMarking = calculation({
     substances: z.array(z.string().min(1)).min(1).meta({ description: 'Common names or CAS numbers' }),
   }),
   outputs: z.strictObject({
-    category: z.string(),
-    protectionLevel: z.string(),
-    gasGroup: z.enum(gasGroups),
-    temperatureClass: z.enum(temperatureClasses),
-    limitingSubstance: z.string(),
-    gasGroupSubstance: z.string(),
+    ...zoneEquipmentFields,
+    gasGroup: gasGroupField,
+    temperatureClass: temperatureClassField,
+    limitingSubstance: z.string().meta({ description: 'Substance that sets the temperature class' }),
+    gasGroupSubstance: z.string().meta({ description: 'Substance that sets the gas group' }),
     autoignitionTemperatureK: quantity({
       unit: 'K',
       symbol: 'T_ai',

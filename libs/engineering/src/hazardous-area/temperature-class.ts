@@ -9,6 +9,10 @@ import { published } from '../source-reference.js';
 export const temperatureClasses = ['T1', 'T2', 'T3', 'T4', 'T5', 'T6'] as const;
 export type TemperatureClass = (typeof temperatureClasses)[number];
 
+export const temperatureClassField = z
+  .enum(temperatureClasses)
+  .meta({ description: 'Temperature class that equipment must have' });
+
 /** Highest surface temperature of equipment of each class [°C]. */
 const surfaceLimitC: Readonly<Record<TemperatureClass, number>> = {
   T1: 450,
@@ -69,7 +73,7 @@ export const temperatureClass = calculation({
   title: 'Temperature class for an autoignition temperature',
   inputs: z.strictObject({ autoignitionTemperatureK: autoignitionField }),
   outputs: z.strictObject({
-    temperatureClass: z.enum(temperatureClasses),
+    temperatureClass: temperatureClassField,
     surfaceLimitK: quantity({
       unit: 'K',
       symbol: 'T_max',

@@ -1,3 +1,5 @@
+import { z } from 'zod';
+
 /** Zones of explosive atmospheres: 0, 1, 2 for gas and vapour, 20, 21, 22 for dust. */
 export const zones = ['0', '1', '2', '20', '21', '22'] as const;
 export type Zone = (typeof zones)[number];
@@ -5,12 +7,15 @@ export type Zone = (typeof zones)[number];
 export const gasZones = ['0', '1', '2'] as const;
 export type GasZone = (typeof gasZones)[number];
 
-export interface ZoneEquipment {
-  /** Lowest equipment category that the zone allows, with G for gas and D for dust. */
-  readonly category: string;
-  /** Equipment protection level. */
-  readonly protectionLevel: string;
-}
+/** What a zone asks of equipment. */
+export const zoneEquipmentFields = {
+  category: z
+    .string()
+    .meta({ description: 'Lowest equipment category that the zone allows, with G for gas and D for dust' }),
+  protectionLevel: z.string().meta({ description: 'Equipment protection level, Ga to Dc' }),
+};
+
+export type ZoneEquipment = Readonly<z.output<z.ZodObject<typeof zoneEquipmentFields>>>;
 
 const equipment: Readonly<Record<Zone, ZoneEquipment>> = {
   '0': { category: '1G', protectionLevel: 'Ga' },

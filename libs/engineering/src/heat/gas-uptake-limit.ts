@@ -36,7 +36,7 @@ export const gasUptakeLimit = calculation({
   }),
   outputs: z.strictObject({
     uptakeMolPerS: quantity({ unit: 'mol/s', symbol: 'n', description: 'Highest gas uptake' }),
-    uptakeMolPerMin: quantity({ unit: 'mol/min', symbol: 'n', description: 'Highest gas uptake' }),
+    uptakeMolPerMin: quantity({ unit: 'mol/min', symbol: 'n_min', description: 'The same a minute' }),
   }),
   formula: String.raw`\dot n = \frac{\dot Q - P_s}{-\Delta H}`,
   range: 'ΔH < 0, Q > P_s, batch at constant temperature',

@@ -200,7 +200,9 @@ export const compatibility = calculation({
     sulfurTrioxidePercent: part('%', 'w_SO3', 'Free sulfur trioxide'),
   }),
   outputs: z.strictObject({
-    verdict: z.enum(['suitable', 'caution', 'forbidden']),
+    verdict: z
+      .enum(['suitable', 'caution', 'forbidden'])
+      .meta({ description: 'The worst of all rows that hold for the state' }),
     reason: z.string().meta({ description: 'The row that decides' }),
     basis: basisSchema.meta({ description: 'What the deciding rows are worth' }),
     missingInputs: z.array(z.string()).meta({ description: 'Inputs that could make the verdict worse' }),

@@ -3,15 +3,15 @@ import { succeed } from '@flangewise/model';
 import { calculation } from '../calculation.js';
 import { fromMemory, published } from '../source-reference.js';
 import { highestCategory, pedCategories, type PedCategory } from './annex-ii-vessels.js';
-import { conformityOf } from './conformity-modules.js';
+import { conformityOf, notifiedBodyField } from './conformity-modules.js';
 
-const name = z.string().min(1).meta({ description: 'What it is' });
+const nameField = (description: string): z.ZodString => z.string().min(1).meta({ description });
 const categoryField = z.enum(pedCategories).meta({ description: 'Category of the item by itself' });
 
-const equipment = z.strictObject({ name, category: categoryField });
+const equipment = z.strictObject({ name: nameField('What the item is'), category: categoryField });
 
 const accessory = z.strictObject({
-  name,
+  name: nameField('What the accessory is'),
   madeFor: z
     .string()
     .min(1)
@@ -70,12 +70,12 @@ export const assembly = calculation({
     modules: z
       .array(z.string())
       .meta({ description: 'One to be chosen; those of a higher category may be chosen' }),
-    notifiedBody: z.boolean(),
+    notifiedBody: notifiedBodyField,
     ceMarking: z.boolean().meta({ description: 'CE marking under this directive' }),
     accessories: z.array(
       z.strictObject({
-        name,
-        category: z.enum(pedCategories),
+        name: nameField('What the accessory is'),
+        category: z.enum(pedCategories).meta({ description: 'Category of the accessory' }),
         reason: z.string().meta({ description: 'Why it has this category' }),
       }),
     ),

@@ -10,6 +10,8 @@ const conformitySchema = z.strictObject({
   ceMarking: z.boolean(),
 });
 
+export const notifiedBodyField = z.boolean().meta({ description: 'A notified body takes part' });
+
 export type Conformity = z.output<typeof conformitySchema>;
 
 const conformities = new Map(

@@ -37,7 +37,9 @@ export const fluidState = calculation({
       z.number().min(0),
     ),
   }),
-  outputs: z.strictObject({ state: z.enum(['gas', 'liquid']) }),
+  outputs: z.strictObject({
+    state: z.enum(['gas', 'liquid']).meta({ description: 'What the fluid counts as in the tables' }),
+  }),
   formula: String.raw`p_v(TS) > 1.013\,\text{bar} + 0.5\,\text{bar} \Rightarrow \text{gas}`,
   range: 'p_v ≥ 0',
   source: [published('2014/68/EU art. 4(1)(a)')],

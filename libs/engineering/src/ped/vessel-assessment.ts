@@ -4,11 +4,11 @@ import { calculation, quantity, type StepLog } from '../calculation.js';
 import { basisSchema } from '../materials/basis.js';
 import { shown } from '../shown.js';
 import { fromMemory, published } from '../source-reference.js';
-import { disputedAdvice, pedCategories } from './annex-ii-vessels.js';
+import { disputedAdvice } from './annex-ii-vessels.js';
 import { classifyChamber } from './classify-chamber.js';
-import { conformityOf, dutiesOf } from './conformity-modules.js';
+import { conformityOf, dutiesOf, notifiedBodyField } from './conformity-modules.js';
 import { testPressure } from './test-pressure.js';
-import { maxPressureField, volumeField } from './vessel-category.js';
+import { maxPressureField, volumeField, vesselClassFields } from './vessel-category.js';
 
 interface Stresses {
   readonly maxPressureBarGauge: number;
@@ -74,26 +74,23 @@ export const vesselAssessment = calculation({
       { path: ['designStressAtMaxTemperaturePa'], message: 'give both design stresses or none' },
     ),
   outputs: z.strictObject({
-    category: z.enum(pedCategories),
-    table: quantity({ unit: '1', symbol: 'table', description: 'Table of annex II, 0 where out of scope' }),
+    ...vesselClassFields,
     fluidGroup: quantity({ unit: '1', symbol: 'group', description: 'Fluid group, 1 or 2' }),
-    groupReason: z.string(),
-    fluidState: z.enum(['gas', 'liquid']),
-    stateReason: z.string(),
-    disputed: z.boolean(),
-    advice: z.string().meta({ description: 'What to do in a disputed case; else empty' }),
+    groupReason: z.string().meta({ description: 'Fluid that sets the group, and why' }),
+    fluidState: z.enum(['gas', 'liquid']).meta({ description: 'State at TS that the tables go by' }),
+    stateReason: z.string().meta({ description: 'Fluid that sets the state, and why' }),
     modules: z
       .array(z.string())
       .meta({ description: 'One to be chosen; those of a higher category may be chosen' }),
-    notifiedBody: z.boolean(),
+    notifiedBody: notifiedBodyField,
     ceMarking: z.boolean().meta({ description: 'CE marking under this directive' }),
-    duties: z.array(z.string()),
+    duties: z.array(z.string()).meta({ description: 'What the category asks of the maker' }),
     testPressureBarGauge: quantity({
       unit: 'bar',
       symbol: 'p_t',
       description: 'Hydrostatic test pressure, gauge',
     }),
-    testPressureNote: z.string(),
+    testPressureNote: z.string().meta({ description: 'Which term of the test pressure governs' }),
     momentaryLimitBarGauge: quantity({
       unit: 'bar',
       symbol: 'p_m',

@@ -15,6 +15,13 @@ export const maxPressureField = quantity(
   z.number().min(0).max(1e5),
 );
 
+export const vesselClassFields = {
+  category: z.enum(pedCategories).meta({ description: 'Category of the vessel; Art4(3): sound practice' }),
+  table: quantity({ unit: '1', symbol: 'table', description: 'Table of annex II, 0 where out of scope' }),
+  disputed: z.boolean().meta({ description: 'Readings of the table differ here' }),
+  advice: z.string().meta({ description: 'What to do in a disputed case; else empty' }),
+};
+
 /**
  * Category of a vessel under the Pressure Equipment Directive.
  *
@@ -38,12 +45,7 @@ export const vesselCategory = calculation({
     fluidState: z.enum(['gas', 'liquid']).meta({ description: 'State at the highest allowable temperature' }),
     fluidGroup: z.union([z.literal(1), z.literal(2)]).meta({ description: 'Fluid group' }),
   }),
-  outputs: z.strictObject({
-    category: z.enum(pedCategories),
-    table: quantity({ unit: '1', symbol: 'table', description: 'Table of annex II, 0 where out of scope' }),
-    disputed: z.boolean().meta({ description: 'Readings of the table differ here' }),
-    advice: z.string().meta({ description: 'What to do in a disputed case; else empty' }),
-  }),
+  outputs: z.strictObject(vesselClassFields),
   formula: String.raw`\text{category} = g_\text{table}(PS, V, PS \cdot V)`,
   range: 'vessels; not fired equipment (table 5), extinguishers, breathing apparatus or unstable gases',
   source: [published('2014/68/EU art. 4 and annex II tables 1 to 4')],

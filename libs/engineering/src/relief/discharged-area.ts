@@ -3,8 +3,8 @@ import { succeed } from '@flangewise/model';
 import { calculation, quantity } from '../calculation.js';
 import { published } from '../source-reference.js';
 import { gasSupplyScenario } from './gas-supply-scenario.js';
-import { deviceFields, gasSupplyFields } from './inflow-fields.js';
-import { areaM2, temperatureK } from './relief-fields.js';
+import { deviceFields, gasSupplyFields, relievingTemperatureField } from './inflow-fields.js';
+import { areaM2 } from './relief-fields.js';
 
 /**
  * Area that lets out at the relieving pressure what a gas supply lets in through a regulator failed open.
@@ -25,7 +25,7 @@ export const dischargedArea = calculation({
   inputs: z.strictObject({
     ...deviceFields,
     ...gasSupplyFields,
-    relievingTemperatureK: temperatureK.optional(),
+    relievingTemperatureK: relievingTemperatureField.optional(),
   }),
   outputs: z.strictObject({
     massFlowKgPerS: quantity({ unit: 'kg/s', symbol: 'W', description: 'Inflow' }),

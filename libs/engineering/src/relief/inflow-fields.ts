@@ -25,6 +25,12 @@ export const deviceFields = {
   dischargeCoefficient: dischargeCoefficient.optional(),
 };
 
+export const relievingTemperatureField = temperatureK.meta({
+  symbol: 'T_1',
+  description:
+    'Temperature in the vessel while it relieves; needed where liquid boils, else that of the gas supply unless given',
+});
+
 /** A gas supply whose regulator has failed wide open. */
 export const gasSupplyFields = {
   supplyPressurePaAbs: quantity(
@@ -39,8 +45,14 @@ export const gasSupplyFields = {
     { unit: '1', symbol: 'x_T', description: 'Pressure drop ratio factor of the regulator' },
     z.number().positive().max(1),
   ),
-  gasTemperatureK: temperatureK,
-  gasMolarMassKgPerMol: molarMassKgPerMol,
-  gasIsentropicExponent: isentropicExponent,
-  gasCompressibilityFactor: compressibilityFactor,
+  gasTemperatureK: temperatureK.meta({ symbol: 'T_g', description: 'Temperature of the gas supply' }),
+  gasMolarMassKgPerMol: molarMassKgPerMol.meta({ symbol: 'M_g', description: 'Molar mass of the gas' }),
+  gasIsentropicExponent: isentropicExponent.meta({
+    symbol: 'k_g',
+    description: 'Isentropic exponent of the gas',
+  }),
+  gasCompressibilityFactor: compressibilityFactor.meta({
+    symbol: 'Z_g',
+    description: 'Compressibility factor of the gas at the device',
+  }),
 };

@@ -6,8 +6,7 @@ import { shown } from '../shown.js';
 import { fireScenario, heaterScenario } from './boiling-scenarios.js';
 import { expansionScenario } from './expansion-scenario.js';
 import { gasSupplyScenario } from './gas-supply-scenario.js';
-import { deviceFields, gasSupplyFields } from './inflow-fields.js';
-import { temperatureK } from './relief-fields.js';
+import { deviceFields, gasSupplyFields, relievingTemperatureField } from './inflow-fields.js';
 import { scenarioFields } from './scenario-fields.js';
 
 const runawayStatement =
@@ -24,7 +23,7 @@ const inputs = z.strictObject({
   ...deviceFields,
   ...z.strictObject(gasSupplyFields).partial().shape,
   ...scenarioFields,
-  relievingTemperatureK: temperatureK.optional(),
+  relievingTemperatureK: relievingTemperatureField.optional(),
 });
 
 type Inputs = z.output<typeof inputs>;
@@ -60,14 +59,14 @@ export const worstInflow = calculation({
   inputs,
   outputs: z.strictObject({
     gasSupplyFlowKgPerS: flow('kg/s', 'W_g', 'Gas let in by a regulator failed open'),
-    gasSupplyAreaM2: flow('m2', 'A_g', 'Area for it'),
+    gasSupplyAreaM2: flow('m2', 'A_g', 'Area for the gas'),
     fireHeatW: flow('W', 'Q_f', 'Heat input of a fire'),
     fireFlowKgPerS: flow('kg/s', 'W_f', 'Vapour that the fire makes'),
-    fireAreaM2: flow('m2', 'A_f', 'Area for it'),
+    fireAreaM2: flow('m2', 'A_f', 'Area for the fire'),
     heaterFlowKgPerS: flow('kg/s', 'W_h', 'Vapour that the heater makes at full power'),
-    heaterAreaM2: flow('m2', 'A_h', 'Area for it'),
+    heaterAreaM2: flow('m2', 'A_h', 'Area for the heater'),
     expansionFlowM3PerS: flow('m3/s', 'Q_e', 'Volume by which the liquid grows'),
-    expansionAreaM2: flow('m2', 'A_e', 'Area for it'),
+    expansionAreaM2: flow('m2', 'A_e', 'Area for the expansion'),
     governing: z
       .enum(['gas supply', 'fire', 'heater runaway', 'thermal expansion', 'none'])
       .meta({ description: 'Computed scenario that needs the largest area' }),

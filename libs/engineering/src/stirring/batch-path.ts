@@ -13,13 +13,13 @@ const highPower = quantity({ unit: 'W', symbol: 'P_high', description: 'Upper en
 const pathPoint = z.strictObject({
   name: z.string().min(1).optional().meta({ description: 'What happens at this point' }),
   ...liquidFields,
-  speedPerS: speedPerS.optional(),
+  speedPerS: speedPerS.meta({ symbol: 'N_i', description: 'Speed of rotation at this point' }).optional(),
 });
 
 const inputs = z.strictObject({
   ...impellerFields,
   points: z.array(pathPoint).min(1).max(200),
-  speedPerS: speedPerS.optional(),
+  speedPerS: speedPerS.meta({ description: 'Speed at every point without one of its own' }).optional(),
 });
 
 type Inputs = z.output<typeof inputs>;
@@ -101,13 +101,13 @@ export const batchPath = calculation({
     ),
     highTorqueNm: quantity({
       unit: 'N.m',
-      symbol: 'M_high',
+      symbol: 'M_max',
       description: 'Highest torque of the batch, upper end: what the coupling must carry',
     }),
     highestTorqueAt: z.string().meta({ description: 'Point of the highest torque' }),
     highPowerW: quantity({
       unit: 'W',
-      symbol: 'P_high',
+      symbol: 'P_max',
       description: 'Highest power of the batch, upper end: what the motor must give',
     }),
     highestPowerAt: z.string().meta({ description: 'Point of the highest power' }),

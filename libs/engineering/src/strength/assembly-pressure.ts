@@ -5,8 +5,8 @@ import { shown } from '../shown.js';
 import { published } from '../source-reference.js';
 import { permissiblePressureField } from './pressure-fields.js';
 
-const temperatureLimit = (description: string) =>
-  quantity({ unit: 'K', symbol: 'TS', description }, z.number().positive());
+const temperatureLimit = (symbol: string, description: string) =>
+  quantity({ unit: 'K', symbol, description }, z.number().positive());
 
 const part = z.strictObject({
   name: z.string().min(1).meta({ description: 'What the part is' }),
@@ -18,8 +18,8 @@ const part = z.strictObject({
     },
     z.number().min(0),
   ),
-  minTemperatureK: temperatureLimit('Its lowest allowable temperature').optional(),
-  maxTemperatureK: temperatureLimit('Its highest allowable temperature').optional(),
+  minTemperatureK: temperatureLimit('TS_min_i', 'Its lowest allowable temperature').optional(),
+  maxTemperatureK: temperatureLimit('TS_max_i', 'Its highest allowable temperature').optional(),
 });
 
 type Part = z.output<typeof part>;
@@ -60,13 +60,13 @@ export const assemblyPressure = calculation({
       symbol: 'TS_max',
       description: 'Highest temperature of all',
     }).optional(),
-    hottestLimitedBy: z.string().optional().meta({ description: 'The part that sets it' }),
+    hottestLimitedBy: z.string().optional().meta({ description: 'The part that sets the highest' }),
     minTemperatureK: quantity({
       unit: 'K',
       symbol: 'TS_min',
       description: 'Lowest temperature of all',
     }).optional(),
-    coldestLimitedBy: z.string().optional().meta({ description: 'The part that sets it' }),
+    coldestLimitedBy: z.string().optional().meta({ description: 'The part that sets the lowest' }),
   }),
   formula: String.raw`PS = \min_i PS_i,\quad TS_\mathrm{max} = \min_i TS_{\mathrm{max},i}`,
   range: 'parts under one common pressure, each rated at the common temperature',

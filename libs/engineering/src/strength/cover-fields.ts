@@ -27,10 +27,12 @@ export const coverFields = {
     'Diameter on which the seal lies; the inner diameter unless given',
   ).optional(),
   coverLoadDiameterM: lengthField(
-    'C',
+    'C_c',
     'Circle of bolts, clamp or segments; the seal diameter unless given',
   ).optional(),
-  coverAllowableStressPa: allowableStressField.optional(),
+  coverAllowableStressPa: allowableStressField
+    .meta({ symbol: 'f_c', description: 'Allowable stress of the cover; f unless given' })
+    .optional(),
   ...openingFields,
 };
 

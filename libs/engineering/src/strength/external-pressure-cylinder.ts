@@ -23,7 +23,7 @@ const inputs = z.strictObject({
   thicknessM: thicknessField,
   factorBPa: stress('B', 'ASME chart factor B at the temperature').optional(),
   externalStressPa: stress(
-    'S',
+    'S_e',
     'ASME, needed for D_o/t < 10: the lesser of twice the allowable stress and 0.9 of the yield strength',
   ).optional(),
   unsupportedLengthM: length('L', 'EN 13445-3: length between stiff ends').optional(),

@@ -38,7 +38,9 @@ export const flatCover = calculation({
       z.number().min(0).max(20),
     ).optional(),
     allowableStressPa: allowableStressField,
-    assemblyStressPa: allowableStressField.optional(),
+    assemblyStressPa: allowableStressField
+      .meta({ symbol: 'f_A', description: 'Allowable stress at assembly; f unless given' })
+      .optional(),
     assemblyLoadN: quantity(
       { unit: 'N', symbol: 'W', description: 'Bolt or clamp load at assembly; 0 unless given' },
       z.number().min(0),

@@ -37,7 +37,9 @@ export const openingPressure = calculation({
       'Length of the branch outside the shell; long enough unless given',
     ).optional(),
     allowableStressPa: allowableStressField,
-    branchStressPa: allowableStressField.optional(),
+    branchStressPa: allowableStressField
+      .meta({ symbol: 'f_b', description: 'Allowable stress of the branch; f unless given' })
+      .optional(),
   }),
   outputs: z.strictObject({
     pressurePaGauge: permissiblePressureField,

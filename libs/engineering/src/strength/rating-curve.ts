@@ -25,7 +25,9 @@ const inputs = vesselRating.inputs.omit({ allowableStressPa: true, coverAllowabl
     .optional()
     .meta({ description: 'Material of the cover; that of the vessel unless given' }),
   temperaturesK: z.array(temperature).min(1).max(100),
-  testTemperatureK: temperature.default(293.15),
+  testTemperatureK: temperature
+    .meta({ symbol: 'T_t', description: 'Metal temperature at the pressure test' })
+    .default(293.15),
   pressureLimitPaGauge: permissiblePressureField
     .positive()
     .optional()

@@ -55,6 +55,12 @@ const inputs = z.strictObject({
   ...coverFields,
 });
 
+const pressureOf = (part: 'shell' | 'end' | 'cover'): z.ZodNumber =>
+  permissiblePressureField.meta({
+    symbol: `P_${part}`,
+    description: `Permissible pressure of the ${part} (gauge)`,
+  });
+
 export type VesselRatingInputs = z.output<typeof inputs>;
 
 interface ShellRating {
@@ -139,13 +145,13 @@ const ratedCover = (given: VesselRatingInputs, log?: StepLog): Outcome<number | 
   if (!cover.ok || cover.value === undefined) return cover.ok ? succeed(undefined) : cover;
   const pressure = flatCoverPressureOf(cover.value);
   if (log !== undefined) {
-    const { thickness: e, sealDiameter: G, loadDiameter: C, allowableStress: f, openings } = cover.value;
+    const { thickness: e, sealDiameter: G, loadDiameter: C_c, allowableStress: f_c, openings } = cover.value;
     const k_o = openingFactor(openings, G);
     log(
       formulaStep({
         symbol: 'P_cover',
-        formula: 'f · e² · k_o / (0.309375 · G² + 0.75 · G · (C − G))',
-        where: { f, e, k_o, G, C },
+        formula: 'f_c · e² · k_o / (0.309375 · G² + 0.75 · G · (C_c − G))',
+        where: { f_c, e, k_o, G, C_c },
         value: pressure,
         unit: 'Pa',
         note: `EN 13445-3 10.5.2.1 in every code; k_o = ${shown(k_o)} for openings, 10.6; from memory, unverified`,
@@ -172,11 +178,14 @@ export const vesselRating = calculation({
   title: 'Permissible pressure of a vessel',
   inputs,
   outputs: z.strictObject({
-    pressurePaGauge: permissiblePressureField,
+    pressurePaGauge: permissiblePressureField.meta({
+      symbol: 'PS',
+      description: 'Permissible internal pressure of the vessel (gauge)',
+    }),
     limitingPart: z.enum(['shell', 'end', 'cover']).meta({ description: 'The weakest part' }),
-    shellPressurePaGauge: permissiblePressureField,
-    endPressurePaGauge: permissiblePressureField,
-    coverPressurePaGauge: permissiblePressureField.optional(),
+    shellPressurePaGauge: pressureOf('shell'),
+    endPressurePaGauge: pressureOf('end'),
+    coverPressurePaGauge: pressureOf('cover').optional(),
     shellMethod: z
       .enum(['thin wall', 'thick wall'])
       .meta({ description: 'Which formula holds for the shell' }),
