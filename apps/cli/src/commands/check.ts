@@ -2,6 +2,7 @@ import { type Assessment, succeed } from '@flangewise/model';
 import type { Answer, Command } from '../command.js';
 import { exitCodes } from '../exit-code.js';
 import { readSystem } from '../input/read-system.js';
+import { assessReleased, releaseNotes } from '../input/released.js';
 import { checkText } from '../text/check-text.js';
 
 /** A whole is valid once everything is chosen and no hard rule is broken; what is not decidable only keeps it from release. */
@@ -16,10 +17,10 @@ export const checkCommand: Command = {
   run: async (request) => {
     const read = await readSystem(request);
     if (!read.ok) return read;
-    const { system, bench, notes } = read.value;
-    const { assess } = await import('@flangewise/constraints');
+    const { system, notes } = read.value;
     const withEvidence = request.options['evidence'] === true;
-    const assessment = assess(system, bench, { withEvidence });
+    const released = await assessReleased(read.value, withEvidence);
+    const { assessment } = released;
     return succeed({
       exit: exitOf(assessment),
       told: {
@@ -35,7 +36,7 @@ export const checkCommand: Command = {
             columns,
           ),
       },
-      notes,
+      notes: [...notes, ...releaseNotes(released)],
     });
   },
 };

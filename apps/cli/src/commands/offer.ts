@@ -3,6 +3,7 @@ import type { MadeOffer } from '@flangewise/quotation';
 import { type Command, type Options, textOption } from '../command.js';
 import { exitCodes } from '../exit-code.js';
 import { type OpenSystem, readSystem } from '../input/read-system.js';
+import { assessReleased, releaseNotes } from '../input/released.js';
 import { offerFileNames, offerFiles } from '../output/offer-files.js';
 import { mayWrite, writeFolder } from '../output/write-folder.js';
 import { offerText } from '../text/offer-text.js';
@@ -76,9 +77,8 @@ A system that is not complete is refused with the list of what is missing.`,
       });
     const opened = await readSystem(request, { offer: offerOf(options), offerDate: terminal.today() });
     if (!opened.ok) return opened;
-    const { system, bench, notes } = opened.value;
-    const { assess } = await import('@flangewise/constraints');
-    const assessment = assess(system, bench, { withEvidence: true });
+    const released = await assessReleased(opened.value, true);
+    const { assessment, releases } = released;
     if (assessment.undecided.length > 0)
       return { ok: false, error: { exit: exitCodes.notValid, troubles: incomplete(assessment) } };
     const made = await priced(opened.value, assessment);
@@ -86,7 +86,7 @@ A system that is not complete is refused with the list of what is missing.`,
     const allowed = await mayWrite(folder, offerFileNames);
     if (!allowed.ok) return allowed;
     const { offer, blocking } = made.value;
-    const files = await offerFiles({ ...opened.value, assessment, offer, blocking });
+    const files = await offerFiles({ ...opened.value, assessment, offer, blocking, releases });
     const written = await writeFolder(folder, files);
     if (!written.ok) return written;
     const answer: OfferAnswer = {
@@ -102,7 +102,7 @@ A system that is not complete is refused with the list of what is missing.`,
     return succeed({
       exit: assessment.status === 'not met' ? exitCodes.notValid : exitCodes.done,
       told: { document: answer, words: (columns) => offerText({ folder, offer, answer }, columns) },
-      notes,
+      notes: [...opened.value.notes, ...releaseNotes(released)],
     });
   },
 };

@@ -1,5 +1,6 @@
 import type { Assessment, Offer } from '@flangewise/model';
 import type { OpenSystem } from '../input/read-system.js';
+import type { Release } from '../input/released.js';
 import type { OutputFile } from './write-folder.js';
 
 export interface OfferFile extends OutputFile {
@@ -10,6 +11,7 @@ export interface OfferInput extends OpenSystem {
   readonly assessment: Assessment;
   readonly offer: Offer;
   readonly blocking: readonly string[];
+  readonly releases: readonly Release[];
 }
 
 const jsonFile = (name: string, document: unknown): OfferFile => ({
@@ -32,9 +34,10 @@ export const offerFileNames: readonly string[] = [
 
 /** All documents of an offer. */
 export const offerFiles = async (input: OfferInput): Promise<readonly OfferFile[]> => {
-  const { system, document, bench, range, assessment, offer, blocking } = input;
+  const { system, document, bench, range, assessment, offer, blocking, releases } = input;
   const { drawingFactsOf, nameSources } = await import('@flangewise/constraints');
   const { offerDocumentsViewOf, renderOfferDocuments } = await import('@flangewise/documents');
+  const releasedBy = [...new Set(releases.map(({ by }) => by))].join(', ');
   const view = offerDocumentsViewOf({
     system,
     items: bench.range.items,
@@ -44,6 +47,7 @@ export const offerFiles = async (input: OfferInput): Promise<readonly OfferFile[
     issue: {
       maker: range.catalogue.maker,
       ...(offer.date === undefined ? {} : { date: offer.date }),
+      ...(releasedBy === '' ? {} : { releasedBy }),
     },
   });
   const documents = await renderOfferDocuments(view);

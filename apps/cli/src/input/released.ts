@@ -1,0 +1,72 @@
+import type { Assessment, System } from '@flangewise/model';
+import type { OpenSystem } from './read-system.js';
+
+/** Somebody's word that something may go out, as the system carries it. */
+export interface Release {
+  readonly what: string;
+  readonly by: string;
+}
+
+export interface ReleasedAssessment {
+  /** What the releases cover blocks no longer. */
+  readonly assessment: Assessment;
+  readonly releases: readonly Release[];
+  /** Whether something lies outside the standard range that nobody has released. */
+  readonly waits: boolean;
+}
+
+type Parts = ReadonlyMap<string, { readonly name: string; readonly by: string | undefined }>;
+
+/** Sets whose vessel is a special that somebody released. */
+const releasedSets = ({ sets }: System, parts: Parts): ReadonlySet<number> =>
+  new Set(
+    sets.flatMap(({ choices }, set) =>
+      typeof choices.vessel === 'string' && parts.get(choices.vessel)?.by !== undefined ? [set] : [],
+    ),
+  );
+
+const releasesOf = ({ offer }: System, parts: Parts): readonly Release[] => [
+  ...[...parts.values()].flatMap(({ name, by }) => (by === undefined ? [] : [{ what: name, by }])),
+  ...(offer?.discountReleasedBy === undefined
+    ? []
+    : [{ what: `Discount of ${offer.discountPercent ?? '0'} %`, by: offer.discountReleasedBy }]),
+];
+
+/**
+ * The assessment of a system with the releases that its document carries. The special vessel of a set is released with
+ * whatever else that set has outside the standard range; what all sets share, with the special of any.
+ */
+export const assessReleased = async (
+  { system, bench }: Pick<OpenSystem, 'system' | 'bench'>,
+  withEvidence: boolean,
+): Promise<ReleasedAssessment> => {
+  const { assess, specialsOf } = await import('@flangewise/constraints');
+  const made = specialsOf(system, bench.range);
+  const parts: Parts = new Map(
+    (made.ok ? made.value : []).map(({ item, releasedBy }) => [item.id, { name: item.name, by: releasedBy }]),
+  );
+  const covered = releasedSets(system, parts);
+  const assessment = assess(system, bench, { withEvidence });
+  const outside = assessment.results.filter(
+    ({ kind, status }) => kind === 'hard' && status === 'outside standard range',
+  );
+  const waits = outside.some(({ set }) => (set === undefined ? covered.size === 0 : !covered.has(set)));
+  return {
+    assessment:
+      waits || outside.length === 0
+        ? assessment
+        : assess(system, bench, { withEvidence, specialsReleased: true }),
+    releases: releasesOf(system, parts),
+    waits,
+  };
+};
+
+/** Who released what, for the reader: the command line takes the document's word. */
+export const releaseNotes = ({ releases, waits }: ReleasedAssessment): readonly string[] => [
+  ...releases.map(({ what, by }) => `${what}: released by ${by}, as the system says.`),
+  ...(waits
+    ? [
+        'Something lies outside the standard range and is not released: its offer carries a watermark until an approver releases it in the application, or the system names who did (specials[0].releasedBy).',
+      ]
+    : []),
+];
