@@ -84,3 +84,39 @@ it('keeps changes while the line is down, over a reload, and saves them when it 
       .waitFor({ state: 'detached' });
   });
 });
+
+it('says of a change at once that it is not saved yet', async () => {
+  const page = await openAs('engineer');
+  const api = await apiOf(page);
+  const { systemId } = await saveJob(api, readInquiry('01-hydrogenation'));
+  await openSystem(page, systemId);
+  await openSlot(page, 'Pressure gauge');
+  await page.evaluate(() => {
+    const said: string[] = [];
+    Object.assign(window, { said });
+    const listen = (): void => {
+      const text = /Not saved yet|Saving …|Saved \d/.exec(
+        document.querySelector('header')?.innerText ?? '',
+      )?.[0];
+      if (text !== undefined && text !== said.at(-1)) said.push(text);
+    };
+    listen();
+    new MutationObserver(listen).observe(document.body, {
+      childList: true,
+      characterData: true,
+      subtree: true,
+    });
+  });
+  await saving(page, () => option(page, gauges[0]).click());
+  await page
+    .getByText(/^Saved \d/)
+    .first()
+    .waitFor();
+  const said = await page.evaluate(() => (window as unknown as { readonly said: readonly string[] }).said);
+  expect(said.map((text) => text.replace(/\d/, 'hh:mm'))).toEqual([
+    'Saved hh:mm',
+    'Not saved yet',
+    'Saving …',
+    'Saved hh:mm',
+  ]);
+});

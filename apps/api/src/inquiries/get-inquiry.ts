@@ -16,7 +16,14 @@ export async function getInquiry(desk: Desk, id: string) {
       owner: { select: { name: true } },
       systems: {
         orderBy: { createdAt: 'asc' },
-        select: { id: true, letter: true, label: true, version: true, updatedAt: true },
+        select: {
+          id: true,
+          letter: true,
+          label: true,
+          version: true,
+          updatedAt: true,
+          author: { select: { name: true } },
+        },
       },
     },
   });
@@ -34,11 +41,12 @@ export async function getInquiry(desk: Desk, id: string) {
     updatedAt: row.updatedAt.toISOString(),
     document,
     openPoints: openPointsOf(workshop, document),
-    systems: row.systems.map(({ id: systemId, letter, label, version, updatedAt }) => ({
+    systems: row.systems.map(({ id: systemId, letter, label, version, updatedAt, author }) => ({
       id: systemId,
       name: letter,
       title: label,
       version,
+      author: author.name,
       updatedAt: updatedAt.toISOString(),
     })),
     offers: await findOffers(desk, { inquiryId: row.id }),

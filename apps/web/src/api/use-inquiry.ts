@@ -5,9 +5,9 @@ import { api, type Outputs } from './client';
 
 export type InquiryRecord = Outputs['inquiries']['get'];
 
-/** Where the sheets of the job of an inquiry are: its latest system and offer stand for the rest. */
+/** Where the sheets of the job of an inquiry are: unless one is named, its latest system and offer stand for the rest. */
 export const linksOf = (inquiry: InquiryRecord, systemId?: string): SheetLinks => {
-  const system = inquiry.systems.find(({ id }) => id === systemId) ?? inquiry.systems[0];
+  const system = inquiry.systems.find(({ id }) => id === systemId) ?? inquiry.systems.at(-1);
   const offer =
     inquiry.offers.find((one) => system !== undefined && one.systemId === system.id) ??
     (systemId === undefined ? inquiry.offers[0] : undefined);

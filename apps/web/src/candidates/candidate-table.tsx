@@ -1,3 +1,4 @@
+import Link from 'next/link';
 import { useMemo } from 'react';
 import type { Outputs } from '../api/client';
 import type { Engine } from '../engine/use-engine';
@@ -11,8 +12,10 @@ import { Thumbnail } from './thumbnail';
 type Candidate = Outputs['systems']['solve']['candidates'][number];
 
 export interface CandidateTableProps {
+  readonly inquiryId: string;
   readonly candidates: readonly Candidate[];
   readonly engine: Engine | undefined;
+  /** Takes candidates; others open them, to check them and to try changes. */
   readonly mayTake: boolean;
   readonly isBusy: boolean;
   readonly pointed: string | undefined;
@@ -35,6 +38,7 @@ function Margin({ candidate }: { readonly candidate: Candidate }) {
 }
 
 function Row({
+  inquiryId,
   candidate,
   apart,
   engine,
@@ -90,8 +94,8 @@ function Row({
       <td className="max-sm:hidden">
         <Margin candidate={candidate} />
       </td>
-      {mayTake && (
-        <td className="num pr-1.5!">
+      <td className="num pr-1.5!">
+        {mayTake ? (
           <button
             type="button"
             className="btn"
@@ -101,8 +105,16 @@ function Row({
           >
             Take
           </button>
-        </td>
-      )}
+        ) : (
+          <Link
+            href={`/inquiries/${inquiryId}/candidates/${name}`}
+            className="btn"
+            aria-label={`Open ${name}, ${title}`}
+          >
+            Open
+          </Link>
+        )}
+      </td>
     </tr>
   );
 }
@@ -130,11 +142,9 @@ export function CandidateTable(props: CandidateTableProps) {
           <th className="num max-sm:hidden">Delivery</th>
           <th className="pl-6! max-lg:hidden">Load on the tightest check</th>
           <th className="max-sm:hidden">Least margin</th>
-          {mayTake && (
-            <th>
-              <span className="sr-only">Take</span>
-            </th>
-          )}
+          <th>
+            <span className="sr-only">{mayTake ? 'Take' : 'Open'}</span>
+          </th>
         </tr>
       </thead>
       <tbody>

@@ -1,12 +1,10 @@
 'use client';
 
 import { inquirySchema, readDocument } from '@flangewise/model';
-import { useMutation, useQuery, useQueryClient } from '@tanstack/react-query';
+import { useQueryClient } from '@tanstack/react-query';
 import Link from 'next/link';
-import { useRouter } from 'next/navigation';
 import { useState } from 'react';
 import { errorText } from '../api/api-error';
-import { api, type Inputs } from '../api/client';
 import { useInquiry } from '../api/use-inquiry';
 import { useMe } from '../api/use-me';
 import { ConditionStrip } from '../conditions/condition-strip';
@@ -19,31 +17,20 @@ import { Loading } from '../shell/loading';
 import { Page } from '../shell/page';
 import { arrangementText, setNamesOf } from '../system/set-names';
 import { SetTabs } from '../system/set-tabs';
+import { useKeep } from '../system/use-keep';
 import { CandidatesSheet } from './candidates-sheet';
 import { useCandidateView } from './use-candidate-view';
+import { solvedKey, useSolved } from './use-solved';
 
 /** Systems that answer an inquiry, ranked, with the reasons against the others. */
 export function CandidatesPage({ inquiryId }: { readonly inquiryId: string }) {
   const me = useMe();
-  const router = useRouter();
   const [set, setSet] = useState(0);
   const queries = useQueryClient();
   const { inquiry, job, links, query } = useInquiry(inquiryId);
   const engine = useEngine(inquiry?.document);
-  const key = ['solve', inquiryId, inquiry?.document] as const;
-  const solved = useQuery({
-    queryKey: key,
-    enabled: inquiry !== undefined,
-    queryFn: ({ signal }) => api.systems.solve.query({ inquiryId }, { signal }),
-    staleTime: Number.POSITIVE_INFINITY,
-  });
-  const take = useMutation({
-    mutationFn: (input: Inputs['systems']['create']) => api.systems.create.mutate(input),
-    onSuccess: async ({ id }) => {
-      await queries.invalidateQueries({ queryKey: ['inquiry', inquiryId] });
-      router.push(`/systems/${id}`);
-    },
-  });
+  const solved = useSolved(inquiry);
+  const take = useKeep(inquiryId);
   const first = useCandidateView(engine.data, solved.data?.candidates[0]?.system);
   if (inquiry === undefined || me === undefined)
     return <Loading sheet="Candidates" what="the inquiry" query={query} />;
@@ -65,7 +52,7 @@ export function CandidatesPage({ inquiryId }: { readonly inquiryId: string }) {
             </span>
           )}
           <Link href={`/inquiries/${inquiryId}`} className="btn">
-            Change the inquiry
+            {inquiry.mayChange ? 'Change the inquiry' : 'Read the inquiry'}
           </Link>
         </>
       }
@@ -105,21 +92,19 @@ export function CandidatesPage({ inquiryId }: { readonly inquiryId: string }) {
             {solved.isFetching && (
               <Working
                 text="Looking for systems that fit. Every rule is held against the whole range."
-                onStop={() => void queries.cancelQueries({ queryKey: key })}
+                onStop={() => void queries.cancelQueries({ queryKey: solvedKey(inquiry) })}
               />
             )}
           </>
         ) : (
           <CandidatesSheet
-            inquiryId={inquiryId}
-            document={inquiry.document}
+            inquiry={inquiry}
             answer={solved.data}
             engine={engine.data}
             mayTake={me.role === 'applications_engineer'}
-            mayChange={me.role === 'applications_engineer' || me.role === 'customer'}
             isBusy={take.isPending}
             trouble={take.isError ? errorText(take.error) : undefined}
-            onTake={({ system }) => take.mutate({ inquiryId, system })}
+            onTake={({ system }) => take.mutate(system)}
           />
         )}
       </main>

@@ -1,25 +1,24 @@
 'use client';
 
-import type { InquiryInput } from '@flangewise/model';
 import { useState } from 'react';
 import type { Outputs } from '../api/client';
+import type { InquiryRecord } from '../api/use-inquiry';
 import type { Engine } from '../engine/use-engine';
 import { Fault } from '../look/notice';
 import { CandidateTable } from './candidate-table';
 import { NothingFits } from './nothing-fits';
 import { PairedChart } from './paired-chart';
+import { SavedSystems } from './saved-systems';
 import { StillOpen, WhatFollows } from './what-follows';
 import { WhyNotOthers } from './why-not-others';
 
 type Answer = Outputs['systems']['solve'];
 
 export interface CandidatesSheetProps {
-  readonly inquiryId: string;
-  readonly document: InquiryInput;
+  readonly inquiry: InquiryRecord;
   readonly answer: Answer;
   readonly engine: Engine | undefined;
   readonly mayTake: boolean;
-  readonly mayChange: boolean;
   readonly isBusy: boolean;
   readonly trouble: string | undefined;
   readonly onTake: (candidate: Answer['candidates'][number]) => void;
@@ -50,14 +49,18 @@ const headline = (count: number): string =>
 
 /** What was found: the chart, the reasons against the others, the ranked list, and what follows from the inquiry. */
 export function CandidatesSheet(props: CandidatesSheetProps) {
-  const { inquiryId, document, answer, engine, mayTake, mayChange, isBusy, trouble, onTake } = props;
+  const { inquiry, answer, engine, mayTake, isBusy, trouble, onTake } = props;
   const [pointed, setPointed] = useState<string>();
   const { candidates } = answer;
   const currency = engine?.currency;
   const hasChart =
     currency !== undefined && candidates.length > 1 && candidates.every(({ price }) => price !== undefined);
   const table = candidates.length > 0 && (
-    <CandidateTable {...{ candidates, engine, mayTake, isBusy, pointed, onTake }} onPoint={setPointed} />
+    <CandidateTable
+      {...{ candidates, engine, mayTake, isBusy, pointed, onTake }}
+      inquiryId={inquiry.id}
+      onPoint={setPointed}
+    />
   );
   return (
     <div className="grid gap-x-8 gap-y-6 xl:grid-cols-[minmax(0,936px)_minmax(0,1fr)]">
@@ -80,7 +83,7 @@ export function CandidatesSheet(props: CandidatesSheetProps) {
           )}
         </div>
         {candidates.length === 0 && (
-          <NothingFits inquiryId={inquiryId} document={document} mayChange={mayChange} />
+          <NothingFits inquiryId={inquiry.id} document={inquiry.document} mayChange={inquiry.mayChange} />
         )}
         {hasChart ? (
           <div className="max-lg:hidden">
@@ -98,6 +101,7 @@ export function CandidatesSheet(props: CandidatesSheetProps) {
       </section>
       {hasChart && <div className="min-w-0 xl:order-1 xl:col-span-2">{table}</div>}
       <aside className="grid min-w-0 content-start gap-6">
+        <SavedSystems systems={inquiry.systems} />
         <WhyNotOthers refusals={answer.refusals} someFit={candidates.length > 0} />
         {!hasChart && <StillOpen points={answer.openPoints} />}
       </aside>

@@ -30,13 +30,15 @@ export interface InquiryFormProps {
   readonly document: Partial<InquiryInput>;
   readonly job?: Job | undefined;
   readonly links?: SheetLinks | undefined;
+  /** Why this person does not save it; undefined for those who do. */
+  readonly whyNot?: string | undefined;
   /** Saves the inquiry and returns its id. */
   readonly save: (document: InquiryInput) => Promise<string>;
   readonly onSaved: (id: string, goOn: boolean) => void;
 }
 
 /** The inquiry as a form that asks what matters; unknowns stay open and are listed. */
-export function InquiryForm({ id, document, job, links, save, onSaved }: InquiryFormProps) {
+export function InquiryForm({ id, document, job, links, whyNot, save, onSaved }: InquiryFormProps) {
   const me = useMe();
   const queries = useQueryClient();
   const { form, fieldsKey, read, isChanged, restoredFrom, take, discard, saved } = useInquiryForm(
@@ -66,29 +68,36 @@ export function InquiryForm({ id, document, job, links, save, onSaved }: Inquiry
       links={links}
       job={job}
       actions={
-        <>
-          <span className="lab max-sm:hidden">
-            {isChanged ? 'not saved' : job === undefined ? '' : 'saved'}
-          </span>
-          <button
-            type="button"
-            className="btn max-sm:hidden"
-            disabled={saving.isPending || !isChanged}
-            onClick={(event) => void submit(false)(event)}
-          >
-            Save
-          </button>
-          <button
-            type="button"
-            className="btn btn-ink"
-            disabled={saving.isPending}
-            onClick={(event) => void submit(true)(event)}
-          >
-            Find systems
-          </button>
-        </>
+        whyNot === undefined && (
+          <>
+            <span className="lab max-sm:hidden">
+              {isChanged ? 'not saved' : job === undefined ? '' : 'saved'}
+            </span>
+            <button
+              type="button"
+              className="btn max-sm:hidden"
+              disabled={saving.isPending || !isChanged}
+              onClick={(event) => void submit(false)(event)}
+            >
+              Save
+            </button>
+            <button
+              type="button"
+              className="btn btn-ink"
+              disabled={saving.isPending}
+              onClick={(event) => void submit(true)(event)}
+            >
+              Find systems
+            </button>
+          </>
+        )
       }
     >
+      {whyNot !== undefined && (
+        <p role="note" className="border-b border-rule bg-open-t px-4 py-1.5 lg:px-6">
+          {whyNot}
+        </p>
+      )}
       <FormProvider {...form}>
         <main
           id="main"
@@ -107,50 +116,52 @@ export function InquiryForm({ id, document, job, links, save, onSaved }: Inquiry
                 </button>
               </p>
             )}
-            <div className="mb-5">
-              <ImportButton
-                onRead={(taken) => {
-                  setBefore(form.getValues());
-                  take(formOf(taken));
-                }}
-              />
-              {before !== undefined && (
-                <p className="mt-2 flex items-center gap-3">
-                  The file stands in the fields below.
-                  <button
-                    type="button"
-                    className="btn btn-sm"
-                    onClick={() => {
-                      take(before);
-                      setBefore(undefined);
-                    }}
-                  >
-                    Undo
-                  </button>
-                </p>
-              )}
-            </div>
-            <Fragment key={fieldsKey}>
-              <Section title="Job">
-                <TextField name="title" label="Title" placeholder="Hydrogenation in methanol" />
-                {me !== undefined && me.client === null && (
-                  <Row>
-                    <TextField name="client" label="Client" placeholder="company" />
-                    <TextField name="contact" label="Contact" placeholder="who asks" />
-                    <TextField name="received" label="Received" type="date" />
-                  </Row>
+            <fieldset disabled={whyNot !== undefined} className="min-w-0">
+              <div className="mb-5">
+                <ImportButton
+                  onRead={(taken) => {
+                    setBefore(form.getValues());
+                    take(formOf(taken));
+                  }}
+                />
+                {before !== undefined && (
+                  <p className="mt-2 flex items-center gap-3">
+                    The file stands in the fields below.
+                    <button
+                      type="button"
+                      className="btn btn-sm"
+                      onClick={() => {
+                        take(before);
+                        setBefore(undefined);
+                      }}
+                    >
+                      Undo
+                    </button>
+                  </p>
                 )}
-                <Statement />
-              </Section>
-              <MediaSection />
-              <SetsSection />
-              <ProcessSection />
-              <SiteSection />
-              <WishesSection />
-            </Fragment>
-            <button type="submit" className="sr-only" tabIndex={-1} aria-hidden="true">
-              Find systems
-            </button>
+              </div>
+              <Fragment key={fieldsKey}>
+                <Section title="Job">
+                  <TextField name="title" label="Title" placeholder="Hydrogenation in methanol" />
+                  {me !== undefined && me.client === null && (
+                    <Row>
+                      <TextField name="client" label="Client" placeholder="company" />
+                      <TextField name="contact" label="Contact" placeholder="who asks" />
+                      <TextField name="received" label="Received" type="date" />
+                    </Row>
+                  )}
+                  <Statement />
+                </Section>
+                <MediaSection />
+                <SetsSection />
+                <ProcessSection />
+                <SiteSection />
+                <WishesSection />
+              </Fragment>
+              <button type="submit" className="sr-only" tabIndex={-1} aria-hidden="true">
+                Find systems
+              </button>
+            </fieldset>
           </form>
           <div className="grid content-start gap-6 xl:sticky xl:top-4 xl:max-h-[calc(100dvh-32px)] xl:overflow-y-auto xl:pr-1">
             {saving.isError && (

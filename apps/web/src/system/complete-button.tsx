@@ -3,15 +3,15 @@
 import { useMutation } from '@tanstack/react-query';
 import type { Workbench } from './workbench';
 
-/** Fills what is still open with the cheapest whole that keeps every choice. */
+/** Fills what is still open and keeps every choice; the cheapest way for those who see prices. */
 export function CompleteButton({ bench }: { readonly bench: Workbench }) {
-  const { client, document, assessment, change } = bench;
+  const { client, document, assessment, change, currency } = bench;
   const open = assessment?.undecided.length ?? 0;
   const filling = useMutation({
     mutationFn: async () => {
       const answer = await client.ask('complete', { document });
       if (!answer.ok || answer.value === undefined)
-        throw new Error('No whole keeps every choice: mend the conflict first.');
+        throw new Error('Nothing fills the rest with these choices: resolve the conflict first.');
       change(answer.value);
     },
   });
@@ -24,7 +24,8 @@ export function CompleteButton({ bench }: { readonly bench: Workbench }) {
         disabled={filling.isPending}
         onClick={() => filling.mutate()}
       >
-        Fill {open === 1 ? 'it' : 'them'}, cheapest whole
+        Fill {open === 1 ? 'it' : 'them'}
+        {currency === undefined ? '' : ' at the lowest price'}
       </button>
       {filling.isError && <span role="alert">{filling.error.message}</span>}
     </p>

@@ -6,6 +6,8 @@ export function SaveStateText({ state }: { readonly state: SaveState }) {
   switch (state.kind) {
     case 'saved':
       return <span className="lab whitespace-nowrap">Saved {timeText(state.at)}</span>;
+    case 'unsaved':
+      return <span className="lab whitespace-nowrap">Not saved yet</span>;
     case 'saving':
       return <span className="lab whitespace-nowrap">Saving …</span>;
     case 'offline':

@@ -8,7 +8,7 @@ import { dayText } from '../figures/moment';
 import { priceText } from '../figures/price';
 import { statusClass } from '../look/status-mark';
 import { TitleBlock } from './title-block';
-import type { SystemRecord } from './use-system';
+import type { OpenedSystem } from './use-system';
 import type { Workbench } from './workbench';
 
 /** What the block tells of. */
@@ -16,7 +16,7 @@ export type Titled = Pick<Workbench, 'document' | 'nameOf' | 'assessment' | 'com
 
 export interface SystemTitleProps {
   readonly bench: Titled;
-  readonly system: SystemRecord;
+  readonly system: OpenedSystem;
   readonly priceListId: string | undefined;
   readonly mayFreeze: boolean;
   /** Only what is saved can be frozen. */
@@ -26,10 +26,10 @@ export interface SystemTitleProps {
 const unpriced = 'priced in the offer';
 
 /** Freezes the system as it is saved under the next number. */
-function useFreeze(id: string) {
+function useFreeze(id: string | undefined) {
   const queries = useQueryClient();
   return useMutation({
-    mutationFn: () => api.systems.freeze.mutate({ id }),
+    mutationFn: () => api.systems.freeze.mutate({ id: id ?? '' }),
     onSuccess: () => queries.invalidateQueries({ queryKey: ['inquiry'] }),
   });
 }

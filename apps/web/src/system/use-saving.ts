@@ -8,6 +8,7 @@ import { type Theirs, theirsOf } from './theirs';
 
 export type SaveState =
   | { readonly kind: 'saved'; readonly at: Date }
+  | { readonly kind: 'unsaved' }
   | { readonly kind: 'saving' }
   | { readonly kind: 'offline'; readonly since: Date; readonly changes: number }
   | { readonly kind: 'other'; readonly theirs: Theirs }
@@ -28,6 +29,9 @@ export interface SavingInput {
   /** People who may not save keep their changes on this page. */
   readonly maySave: boolean;
 }
+
+/** A change was made that is not on its way yet. */
+const unsaved: SaveState = { kind: 'unsaved' };
 
 const textOf = (document: SystemInput): string => JSON.stringify(document);
 
@@ -112,5 +116,6 @@ export function useSaving({ id, document, steps, saved, maySave }: SavingInput) 
     setState({ kind: 'saved', at: new Date() });
   }, []);
 
-  return { state, save, keepMine, takeTheirs, version: known };
+  const isBehind = maySave && state.kind === 'saved' && textOf(document) !== known.current.text;
+  return { state: isBehind ? unsaved : state, save, keepMine, takeTheirs };
 }

@@ -5,11 +5,18 @@ import { advance, begin } from './history';
 import { readKept } from './kept-changes';
 import { useSaving } from './use-saving';
 
-export type SystemRecord = Outputs['systems']['get'];
+type SystemRecord = Outputs['systems']['get'];
+
+/** A system of an inquiry as it is opened: saved, or a candidate that nobody has saved yet. */
+export type OpenedSystem = Pick<SystemRecord, 'name' | 'document' | 'version' | 'updatedAt' | 'revisions'> & {
+  /** Undefined for a candidate. */
+  readonly id: string | undefined;
+};
 
 /** The document of the workspace: changed, taken back, kept saved. */
-export function useSystem(system: SystemRecord, maySave: boolean) {
-  const [kept] = useState(() => (maySave ? readKept(system.id) : undefined));
+export function useSystem(system: OpenedSystem, maySave: boolean) {
+  const id = system.id ?? '';
+  const [kept] = useState(() => (maySave ? readKept(id) : undefined));
   const [history, step] = useReducer(advance, kept?.document ?? system.document, begin);
   const steps = useRef(kept?.changes ?? 0);
   const { present: document } = history;
@@ -28,7 +35,7 @@ export function useSystem(system: SystemRecord, maySave: boolean) {
   }, []);
 
   const saving = useSaving({
-    id: system.id,
+    id,
     document,
     steps: steps.current,
     saved: {

@@ -2,7 +2,6 @@
 
 import { inquirySchema, parseSlotPath, readDocument } from '@flangewise/model';
 import { useQueryClient } from '@tanstack/react-query';
-import Link from 'next/link';
 import { useCallback, useDeferredValue, useEffect, useMemo, useRef, useState } from 'react';
 import type { InquiryRecord } from '../api/use-inquiry';
 import type { Me } from '../api/use-me';
@@ -10,6 +9,8 @@ import { ConditionStrip } from '../conditions/condition-strip';
 import { conditionsOfInquiry } from '../conditions/conditions-of-inquiry';
 import { useScenes } from '../drawing/use-scenes';
 import type { Engine } from '../engine/use-engine';
+import { errorText } from '../api/api-error';
+import { whyNotChange } from '../api/why-not-change';
 import { type Job, Page } from '../shell/page';
 import type { SheetLinks } from '../shell/sheets';
 import type { CheckGroup } from './check-groups';
@@ -20,21 +21,23 @@ import { ConflictPanel } from './conflict-panel';
 import { DrawingSheet, type SheetView } from './drawing-sheet';
 import { EvidenceDrawer } from './evidence-drawer';
 import { OtherChanged } from './other-changed';
-import { SaveStateText, SaveTrouble } from './save-state-text';
+import { NextStep, NotSavedHere, type Standing } from './next-step';
+import { SaveTrouble } from './save-state-text';
 import { arrangementText, setNamesOf } from './set-names';
 import { SetTabs } from './set-tabs';
 import { SlotPanel } from './slot-panel';
 import { slotRowsOf } from './slot-rows';
 import { SystemTitle } from './system-title';
 import { useSelectedSlot } from './use-selected-slot';
-import { type SystemRecord, useSystem } from './use-system';
+import { useKeep } from './use-keep';
+import { type OpenedSystem, useSystem } from './use-system';
 import { Verdict } from './verdict';
 import { useView } from './use-view';
 import type { Workbench } from './workbench';
 
 export interface WorkspaceProps {
   readonly me: Me;
-  readonly system: SystemRecord;
+  readonly system: OpenedSystem;
   readonly inquiry: InquiryRecord;
   readonly job: Job | undefined;
   readonly links: SheetLinks | undefined;
@@ -58,10 +61,24 @@ function useUndoKeys(undo: (() => void) | undefined, redo: (() => void) | undefi
   }, [undo, redo]);
 }
 
+/** The offer of a system; who drafts offers is led to a new one where there is none. */
+const offerOf = (
+  { id }: OpenedSystem,
+  { links, drafts }: { readonly links: SheetLinks | undefined; readonly drafts: boolean },
+): Standing['offer'] => {
+  if (id === undefined) return undefined;
+  const href = links?.Offer ?? `/systems/${id}/offer`;
+  if (href.startsWith('/offers/')) return { href, title: 'Open offer' };
+  return drafts ? { href, title: 'Draft offer' } : undefined;
+};
+
 /** The drawing as the form: choose a slot, see what fits, what it costs and what proves it. */
 export function Workspace({ me, system, inquiry, job, links, engine }: WorkspaceProps) {
-  const maySave = me.role === 'applications_engineer';
-  const { document, change, undo, redo, replace, saving } = useSystem(system, maySave);
+  const whyNot = whyNotChange(me, inquiry);
+  const isEngineer = me.role === 'applications_engineer';
+  const saves = whyNot === undefined && system.id !== undefined;
+  const { document, change, undo, redo, replace, saving } = useSystem(system, saves);
+  const keeping = useKeep(inquiry.id);
   const { view, narrowed, isCurrent, fault } = useView(engine.client, document);
   const [selected, select] = useSelectedSlot();
   const [set, setSet] = useState(0);
@@ -121,11 +138,13 @@ export function Workspace({ me, system, inquiry, job, links, engine }: Workspace
       reading.current?.scrollIntoView({ block: 'start', behavior: 'auto' });
   };
 
-  const offerLink = (
-    <Link href={links?.Offer ?? `/systems/${system.id}/offer`} className="btn btn-ink">
-      {links?.Offer?.startsWith('/offers/') === true ? 'Open offer' : 'Draft offer'}
-    </Link>
-  );
+  const standing: Standing = {
+    systemId: system.id,
+    whyNot,
+    state: saving.state,
+    onKeep: keeping.isPending ? undefined : () => keeping.mutate(document),
+    offer: offerOf(system, { links, drafts: isEngineer }),
+  };
 
   return (
     <Page
@@ -151,20 +170,20 @@ export function Workspace({ me, system, inquiry, job, links, engine }: Workspace
           >
             Redo
           </button>
-          {maySave ? (
-            <>
-              <span className="max-lg:hidden">
-                <SaveStateText state={saving.state} />
-              </span>
-              <span className="max-sm:hidden">{offerLink}</span>
-            </>
-          ) : (
-            <span className="lab max-w-[200px]">Try what you like: changes stay on this page</span>
-          )}
+          <span className="flex items-center gap-2 max-sm:hidden">
+            <NextStep standing={standing} />
+          </span>
         </>
       }
     >
       <SaveTrouble state={saving.state} onRetry={() => void saving.save()} />
+      {keeping.isError && (
+        <SaveTrouble
+          state={{ kind: 'refused', message: errorText(keeping.error) }}
+          onRetry={() => keeping.mutate(document)}
+        />
+      )}
+      <NotSavedHere {...standing} />
       {read.ok && (
         <ConditionStrip
           conditions={conditionsOfInquiry(read.value, view?.assessment.results ?? [], set)}
@@ -204,7 +223,7 @@ export function Workspace({ me, system, inquiry, job, links, engine }: Workspace
                 bench={bench}
                 system={system}
                 priceListId={engine.priceListId}
-                mayFreeze={maySave}
+                mayFreeze={isEngineer && saves}
                 saved={saving.state.kind === 'saved'}
               />
             }
@@ -218,9 +237,7 @@ export function Workspace({ me, system, inquiry, job, links, engine }: Workspace
           <div className="min-w-0">
             {fault !== undefined && <p role="alert">{fault}</p>}
             {isCurrent && narrowed?.consistent === false && <ConflictPanel bench={bench} />}
-            {view !== undefined && view.assessment.undecided.length > 0 && maySave && (
-              <CompleteButton bench={bench} />
-            )}
+            {view !== undefined && view.assessment.undecided.length > 0 && <CompleteButton bench={bench} />}
             {row !== undefined && <SlotPanel key={row.path} bench={bench} row={row} />}
           </div>
           {view !== undefined && (
@@ -244,8 +261,7 @@ export function Workspace({ me, system, inquiry, job, links, engine }: Workspace
           Redo
         </button>
         <span className="grow" />
-        {maySave && <SaveStateText state={saving.state} />}
-        {maySave && offerLink}
+        <NextStep standing={standing} />
       </footer>
       {opened !== undefined && (
         <EvidenceDrawer

@@ -26,6 +26,8 @@ export const getInquiryOutput = z.object({
       name: z.string(),
       title: z.string(),
       version: z.int(),
+      /** Who saved it last. */
+      author: z.string(),
       updatedAt: z.iso.datetime(),
     }),
   ),
