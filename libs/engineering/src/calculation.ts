@@ -3,6 +3,7 @@ import {
   type CalculationError,
   type Evidence,
   fail,
+  issueText,
   type Outcome,
   type SourceReference,
   type Step,
@@ -50,7 +51,7 @@ interface QuantityMeta {
 export const quantity = (meta: QuantityMeta, schema: z.ZodNumber = z.number()): z.ZodNumber =>
   schema.meta({ unit: meta.unit, symbol: meta.symbol, description: meta.description });
 
-const describeIssue = (issue: z.core.$ZodIssue, inputs: unknown): CalculationError => {
+const describeIssue = (schema: z.ZodObject, issue: z.core.$ZodIssue, inputs: unknown): CalculationError => {
   const field = issue.path.join('.');
   const given = issue.path.reduce<unknown>(
     (value, key) =>
@@ -58,13 +59,14 @@ const describeIssue = (issue: z.core.$ZodIssue, inputs: unknown): CalculationErr
     inputs,
   );
   const bound = issue.code === 'too_small' || issue.code === 'too_big';
+  const text = issueText(schema, issue, given);
   const shown = typeof given === 'number' || typeof given === 'string' ? given : undefined;
   return {
     code: bound ? 'CALC_OUT_OF_RANGE' : 'CALC_INVALID_INPUT',
-    message: `${field === '' ? 'inputs' : field}: ${shown === undefined ? '' : `${String(shown)} given; `}${issue.message}`,
+    message: `${field === '' ? 'inputs' : field}: ${shown === undefined ? '' : `${String(shown)} given; `}${text}`,
     ...(field === '' ? {} : { field }),
     ...(shown === undefined ? {} : { given: shown }),
-    allowed: issue.message,
+    allowed: text,
   };
 };
 
@@ -89,7 +91,7 @@ export const evaluate = <I extends z.ZodObject, O extends z.ZodObject>(
     return fail(
       issue === undefined
         ? { code: 'CALC_INVALID_INPUT', message: `inputs of ${subject.id} do not fit its schema` }
-        : describeIssue(issue, inputs),
+        : describeIssue(subject.inputs, issue, inputs),
     );
   }
   const outcome = subject.compute(parsed.data, log);

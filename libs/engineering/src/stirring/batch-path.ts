@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { type Outcome, succeed } from '@flangewise/model';
-import { calculation, quantity } from '../calculation.js';
+import { calculation, quantity, type StepLog } from '../calculation.js';
 import { missingInput } from '../missing-input.js';
 import { shown } from '../shown.js';
 import { impellerFields, liquidFields } from './impeller-fields.js';
@@ -34,7 +34,12 @@ interface PointResult {
   readonly highPowerW: number;
 }
 
-const atPoint = (given: Inputs, point: Inputs['points'][number], index: number): Outcome<PointResult> => {
+const atPoint = (
+  given: Inputs,
+  point: Inputs['points'][number],
+  index: number,
+  log?: StepLog,
+): Outcome<PointResult> => {
   const { points: _points, speedPerS: common, ...impeller } = given;
   const { name = `point ${String(index + 1)}`, speedPerS: own, ...liquid } = point;
   const speed = own ?? common;
@@ -42,7 +47,7 @@ const atPoint = (given: Inputs, point: Inputs['points'][number], index: number):
   if (speed === undefined) {
     return missingInput(`${prefix}speedPerS`, 'give it, or speedPerS for the whole path');
   }
-  const outcome = impellerTorque.compute({ ...impeller, ...liquid, speedPerS: speed });
+  const outcome = impellerTorque.compute({ ...impeller, ...liquid, speedPerS: speed }, log);
   if (!outcome.ok) {
     const { field } = outcome.error;
     const ofPoint = field !== undefined && field in pathPoint.shape;
@@ -121,34 +126,35 @@ export const batchPath = calculation({
       const result = atPoint(given, point, index);
       if (!result.ok) return result;
       results.push(result.value);
-      log?.({
-        symbol: 'M_i',
-        formula: 'upper end of the torque',
-        substituted: `${result.value.name}: N = ${shown(result.value.speedPerS)} 1/s, Re = ${shown(result.value.reynolds)}`,
-        value: result.value.highTorqueNm,
-        unit: 'N.m',
-      });
     }
     const byTorque = worstOf(results, ({ highTorqueNm }) => highTorqueNm);
     const byPower = worstOf(results, ({ highPowerW }) => highPowerW);
     const { highTorqueNm = 0, name: highestTorqueAt = '' } = byTorque ?? {};
     const { highPowerW = 0, name: highestPowerAt = '' } = byPower ?? {};
-    log?.({
-      symbol: 'M_high',
-      formula: 'max M_i',
-      substituted: `${String(results.length)} points`,
-      value: highTorqueNm,
-      unit: 'N.m',
-      note: `at ${highestTorqueAt}`,
-    });
-    log?.({
-      symbol: 'P_high',
-      formula: 'max 2π N_i M_i',
-      substituted: `${String(results.length)} points`,
-      value: highPowerW,
-      unit: 'W',
-      note: `at ${highestPowerAt}`,
-    });
+    if (log) {
+      const worst = given.points.findIndex((_point, index) => results[index] === byTorque);
+      const point = given.points[worst];
+      // One point is worked through: that of the highest torque.
+      if (point !== undefined) atPoint(given, point, worst, log);
+      const maximum = (of: (result: PointResult) => number): string =>
+        `max(${results.map((result) => shown(of(result))).join('; ')})`;
+      log({
+        symbol: 'M_max',
+        formula: 'max M_high,i',
+        substituted: maximum((result) => result.highTorqueNm),
+        value: highTorqueNm,
+        unit: 'N.m',
+        note: `at ${highestTorqueAt}, worked through above`,
+      });
+      log({
+        symbol: 'P_max',
+        formula: 'max P_high,i',
+        substituted: maximum((result) => result.highPowerW),
+        value: highPowerW,
+        unit: 'W',
+        note: `at ${highestPowerAt}`,
+      });
+    }
     return succeed({ points: results, highTorqueNm, highestTorqueAt, highPowerW, highestPowerAt });
   },
 });

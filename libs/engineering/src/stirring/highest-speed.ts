@@ -2,6 +2,8 @@ import { z } from 'zod';
 import { succeed } from '@flangewise/model';
 import { calculation, quantity } from '../calculation.js';
 import { missingInput } from '../missing-input.js';
+import { formulaStep } from '../formula-step.js';
+import { outOfRange } from '../out-of-range.js';
 import { shown } from '../shown.js';
 import { impellerFields, liquidFields } from './impeller-fields.js';
 import { viscosityAtImpeller } from './liquid-viscosity-at-impeller.js';
@@ -20,13 +22,13 @@ const mostSteps = 100;
 /**
  * Speed at which an increasing load reaches its limit, by false position (Illinois) on logarithms, in which the loads
  * of stirrers are nearly straight.
+ * @returns undefined where the limit is not reached at the highest speed
  */
-const speedAtLimit = (load: (speedPerS: number) => number, limitValue: number): number => {
+const speedAtLimit = (load: (speedPerS: number) => number, limitValue: number): number | undefined => {
   const excess = (logSpeed: number): number => Math.log(load(Math.exp(logSpeed)) / limitValue);
   let [low, high] = [Math.log(lowestSpeed), Math.log(highestSpeedPerS)];
   let [below, above] = [excess(low), excess(high)];
-  if (above <= 0) return highestSpeedPerS;
-  if (below >= 0) return lowestSpeed;
+  if (above < 0) return undefined;
   let lastMoved: 'low' | 'high' | 'none' = 'none';
   for (let step = 0; step < mostSteps && high - low > accuracy; step += 1) {
     const middle = (low * above - high * below) / (above - below);
@@ -60,7 +62,8 @@ const speedAtLimit = (load: (speedPerS: number) => number, limitValue: number): 
  * @param speedLimitPerS     N_lim of coupling, motor or shaft [1/s]
  * @returns speedPerS N [1/s]; limitedBy; highTorqueNm at that speed [N·m]
  * @range at least one limit; torque rises with speed
- * @error CALC_INVALID_INPUT without a limit or a viscosity; CALC_OUT_OF_RANGE as stirring.powerNumber
+ * @error CALC_INVALID_INPUT without a limit or a viscosity; CALC_OUT_OF_RANGE as stirring.powerNumber, and where a
+ *   limit is passed at 1e-6 1/s already
  * @source furukawa-2012; rieger-1988; beckner-smith-1966; metzner-otto-1957
  */
 export const highestSpeed = calculation({
@@ -77,12 +80,13 @@ export const highestSpeed = calculation({
   outputs: z.strictObject({
     speedPerS: quantity({ unit: '1/s', symbol: 'N', description: 'Highest speed' }),
     limitedBy: z
-      .enum(['torque', 'power', 'tip speed', 'speed'])
+      .enum(['torque', 'power', 'tip speed', 'speed', 'range of the method'])
       .meta({ description: 'Limit that is reached first' }),
     highTorqueNm: quantity({ unit: 'N.m', symbol: 'M_high', description: 'Upper end of the torque there' }),
   }),
   formula: String.raw`N = \min\left\{ N_{M_{lim}},\; N_{P_{lim}},\; \frac{u_{lim}}{\pi D},\; N_{lim} \right\},\quad M_{high}(N_{M_{lim}}) = M_{lim}`,
-  range: 'at least one limit; result up to 1000 1/s',
+  range:
+    'at least one limit; result 1e-6 to 1000 1/s; below Re 1e-4 the laminar, above 1e8 the turbulent law goes on',
   source: [...powerCurveSources, { citation: 'metzner-otto-1957', basis: 'published' }],
   compute: (inputs, log) => {
     const curve = powerCurveOf(inputs);
@@ -95,18 +99,30 @@ export const highestSpeed = calculation({
     const torqueAt = (n: number): number =>
       dynamic * n ** 2 * at((rho * n * d ** 2) / viscosity.value.high(n));
     const { torqueLimitNm, powerLimitW, tipSpeedLimitMPerS, speedLimitPerS } = inputs;
+    const powerAt = (n: number): number => 2 * Math.PI * n * torqueAt(n);
+    const loads = [
+      { by: 'torque', field: 'torqueLimitNm', unit: 'N·m', limitValue: torqueLimitNm, load: torqueAt },
+      { by: 'power', field: 'powerLimitW', unit: 'W', limitValue: powerLimitW, load: powerAt },
+    ] as const;
+    const tooSmall = loads.find(({ limitValue = Infinity, load }) => load(lowestSpeed) > limitValue);
+    if (tooSmall !== undefined) {
+      return outOfRange({
+        field: tooSmall.field,
+        given: tooSmall.limitValue ?? 0,
+        unit: tooSmall.unit,
+        allowed: `above ${shown(tooSmall.load(lowestSpeed))} ${tooSmall.unit}, which the liquid asks at ${String(lowestSpeed)} 1/s`,
+      });
+    }
     const candidates = [
-      ...(torqueLimitNm === undefined
-        ? []
-        : [{ by: 'torque' as const, speed: speedAtLimit(torqueAt, torqueLimitNm) }]),
-      ...(powerLimitW === undefined
-        ? []
-        : [
-            {
-              by: 'power' as const,
-              speed: speedAtLimit((n) => 2 * Math.PI * n * torqueAt(n), powerLimitW),
-            },
-          ]),
+      ...loads.flatMap(({ by, limitValue, load }) => {
+        if (limitValue === undefined) return [];
+        const speed = speedAtLimit(load, limitValue);
+        return [
+          speed === undefined
+            ? { by: 'range of the method' as const, speed: highestSpeedPerS }
+            : { by, speed },
+        ];
+      }),
       ...(tipSpeedLimitMPerS === undefined
         ? []
         : [{ by: 'tip speed' as const, speed: tipSpeedLimitMPerS / (Math.PI * d) }]),
@@ -134,14 +150,22 @@ export const highestSpeed = calculation({
           unit: '1/s',
         });
       }
-      log({
-        symbol: 'M_high',
-        formula: 'Np_high ρ N² D⁵ / (2π)',
-        substituted: `N = ${shown(lowest.speed)}`,
-        value: highTorqueNm,
-        unit: 'N.m',
-        note: `limited by ${lowest.by}`,
-      });
+      const { speed: N, by } = lowest;
+      const μ = viscosity.value.high(N);
+      const Re = (rho * N * d ** 2) / μ;
+      const where = { ρ: rho, N, D: d, μ, high, Np: at(Re) };
+      log(formulaStep({ symbol: 'Re', formula: 'ρ · N · D² / μ', where, value: Re, unit: '1' }));
+      curve.value.explain(Re, log);
+      log(
+        formulaStep({
+          symbol: 'M_high',
+          formula: 'high · Np · ρ · N² · D⁵ / (2 · π)',
+          where,
+          value: highTorqueNm,
+          unit: 'N.m',
+          note: `limited by ${by}`,
+        }),
+      );
     }
     return succeed({ speedPerS: lowest.speed, limitedBy: lowest.by, highTorqueNm });
   },

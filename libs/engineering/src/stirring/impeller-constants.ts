@@ -69,6 +69,7 @@ const row = z.discriminatedUnion('curve', [
   }),
 ]);
 
+export type SourcedConstant = z.output<typeof constant>;
 export type ImpellerConstants = z.output<typeof row>;
 
 const rows = new Map(

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { succeed } from '@flangewise/model';
 import { calculation, quantity } from '../calculation.js';
+import { formulaStep } from '../formula-step.js';
 import { shown } from '../shown.js';
 import { impellerFields, liquidFields } from './impeller-fields.js';
 import { viscosityAtImpeller } from './liquid-viscosity-at-impeller.js';
@@ -35,7 +36,8 @@ export const impellerTorque = calculation({
     tipSpeedMPerS: quantity({ unit: 'm/s', symbol: 'u', description: 'Tip speed π N D' }),
   }),
   formula: String.raw`M = \frac{Np\,\rho N^2 D^5}{2\pi},\quad P = 2\pi N M,\quad u = \pi N D`,
-  range: 'as stirring.powerNumber: 1e-4 ≤ Re ≤ 1e8; one impeller on the shaft',
+  range:
+    'as stirring.powerNumber; below Re 1e-4 the laminar, above 1e8 the turbulent law goes on; one impeller on the shaft',
   source: [...powerCurveSources, { citation: 'metzner-otto-1957', basis: 'published' }],
   compute: (inputs, log) => {
     const curve = powerCurveOf(inputs);
@@ -50,10 +52,14 @@ export const impellerTorque = calculation({
     const powerNumber = at(reynolds);
     const dynamic = (rho * n ** 2 * d ** 5) / (2 * Math.PI);
     const torqueNm = powerNumber * dynamic;
-    const highTorqueNm = high * (thick === central ? powerNumber : at((rho * n * d ** 2) / thick)) * dynamic;
+    const thickReynolds = (rho * n * d ** 2) / thick;
+    const thickPowerNumber = thick === central ? powerNumber : at(thickReynolds);
+    const highTorqueNm = high * thickPowerNumber * dynamic;
     const turns = 2 * Math.PI * n;
+    const [powerW, highPowerW] = [turns * torqueNm, turns * highTorqueNm];
     const tipSpeedMPerS = Math.PI * n * d;
     if (log) {
+      const where = { ρ: rho, N: n, D: d, μ: central, μ_t: thick, high, Np_t: thickPowerNumber };
       log({
         symbol: 'Re',
         formula: 'ρ N D² / μ',
@@ -62,43 +68,71 @@ export const impellerTorque = calculation({
         unit: '1',
         ...(viscosity.value.newtonian ? {} : { note: 'apparent viscosity at the shear rate k_s N' }),
       });
-      log({
-        symbol: 'Np',
-        formula: curve.value.formula,
-        substituted: `${inputs.impeller}, Re = ${shown(reynolds)}`,
-        value: powerNumber,
-        unit: '1',
-      });
-      log({
-        symbol: 'M',
-        formula: 'Np ρ N² D⁵ / (2π)',
-        substituted: `${shown(powerNumber)} × ${shown(rho)} × ${shown(n)}² × ${shown(d)}⁵ / (2π)`,
-        value: torqueNm,
-        unit: 'N.m',
-      });
-      log({
-        symbol: 'M_high',
-        formula: 'upper end of measured values',
-        substituted: `${shown(high)} × Np at ${shown(thick)} Pa·s × ${shown(dynamic)}`,
-        value: highTorqueNm,
-        unit: 'N.m',
-        note: `${curve.value.constants.band.source} (${curve.value.constants.band.basis})`,
-      });
-      log({
-        symbol: 'P',
-        formula: '2π N M',
-        substituted: `2π × ${shown(n)} × ${shown(torqueNm)}`,
-        value: turns * torqueNm,
-        unit: 'W',
-      });
+      curve.value.explain(reynolds, log);
+      log(
+        formulaStep({
+          symbol: 'M',
+          formula: 'Np · ρ · N² · D⁵ / (2 · π)',
+          where: { ...where, Np: powerNumber },
+          value: torqueNm,
+          unit: 'N.m',
+        }),
+      );
+      if (!viscosity.value.newtonian) {
+        log(
+          formulaStep({
+            symbol: 'Re_t',
+            formula: 'ρ · N · D² / μ_t',
+            where,
+            value: thickReynolds,
+            unit: '1',
+            note: 'with the shear rate constant that makes the liquid thicker',
+          }),
+        );
+        log({
+          symbol: 'Np_t',
+          formula: 'as Np, at Re_t',
+          substituted: `Re_t = ${shown(thickReynolds)}`,
+          value: thickPowerNumber,
+          unit: '1',
+        });
+      }
+      log(
+        formulaStep({
+          symbol: 'M_high',
+          formula: 'high · Np_t · ρ · N² · D⁵ / (2 · π)',
+          where,
+          value: highTorqueNm,
+          unit: 'N.m',
+          note: `upper end of measured values: ${curve.value.constants.band.source} (${curve.value.constants.band.basis})`,
+        }),
+      );
+      log(
+        formulaStep({
+          symbol: 'P',
+          formula: '2 · π · N · M',
+          where: { ...where, M: torqueNm },
+          value: powerW,
+          unit: 'W',
+        }),
+      );
+      log(
+        formulaStep({
+          symbol: 'P_high',
+          formula: '2 · π · N · M_high',
+          where: { ...where, M_high: highTorqueNm },
+          value: highPowerW,
+          unit: 'W',
+        }),
+      );
     }
     return succeed({
       reynolds,
       powerNumber,
       torqueNm,
       highTorqueNm,
-      powerW: turns * torqueNm,
-      highPowerW: turns * highTorqueNm,
+      powerW,
+      highPowerW,
       tipSpeedMPerS,
     });
   },

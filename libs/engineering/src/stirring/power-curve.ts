@@ -1,9 +1,16 @@
 import type { CalculationError, Outcome, SourceReference } from '@flangewise/model';
 import { succeed } from '@flangewise/model';
+import type { StepLog } from '../calculation.js';
+import { type FormulaStep, formulaStep } from '../formula-step.js';
 import { outOfRange } from '../out-of-range.js';
-import { impellerConstantsOf, type ImpellerConstants, type ImpellerType } from './impeller-constants.js';
+import {
+  impellerConstantsOf,
+  type ImpellerConstants,
+  type ImpellerType,
+  type SourcedConstant,
+} from './impeller-constants.js';
 import { bladedPowerCurve } from './kamei-hiraoka.js';
-import { ribbonLaminarConstantOf } from './ribbon-laminar-constant.js';
+import { ribbonLaminarConstantOf, ribbonStep } from './ribbon-laminar-constant.js';
 
 /** Geometry of an impeller in its vessel; what is not given is the usual proportion of its type. */
 export interface ImpellerInVessel {
@@ -29,7 +36,8 @@ export interface PowerCurve {
   readonly high: number;
   /** Limit of Np · Re as Re tends to 0. */
   readonly laminarConstant: number;
-  readonly formula: string;
+  /** How the central power number comes about at a Reynolds number. */
+  readonly explain: (reynolds: number, log: StepLog) => void;
 }
 
 const diameterRatios: Record<ImpellerConstants['curve'], readonly [number, number]> = {
@@ -45,10 +53,35 @@ const usualBaffles = 4;
 /** Without baffles axial impellers and turbines draw less; how much less is not known for these types. */
 const unbaffledLow = 0.4;
 
-const shapeOf = (
-  geometry: ImpellerInVessel,
-  constants: ImpellerConstants,
-): Pick<PowerCurve, 'at' | 'laminarConstant' | 'formula'> => {
+type Shape = Pick<PowerCurve, 'at' | 'laminarConstant' | 'explain'>;
+
+/** Np = K_L/Re + Np_t, with the step that leads to K_L where there is one. */
+const twoConstants = (
+  laminarConstant: number,
+  { turbulentPowerNumber }: { readonly turbulentPowerNumber: SourcedConstant },
+  laminarStep?: FormulaStep,
+): Shape => {
+  const at = (re: number): number => laminarConstant / re + turbulentPowerNumber.value;
+  return {
+    at,
+    laminarConstant,
+    explain: (Re, log) => {
+      if (laminarStep !== undefined) log(formulaStep(laminarStep));
+      log(
+        formulaStep({
+          symbol: 'Np',
+          formula: 'K_L / Re + Np_t',
+          where: { K_L: laminarConstant, Re, Np_t: turbulentPowerNumber.value },
+          value: at(Re),
+          unit: '1',
+          note: `Np_t: ${turbulentPowerNumber.source} (${turbulentPowerNumber.basis})`,
+        }),
+      );
+    },
+  };
+};
+
+const shapeOf = (geometry: ImpellerInVessel, constants: ImpellerConstants): Shape => {
   const { impellerDiameterM: d, vesselDiameterM: t } = geometry;
   switch (constants.curve) {
     case 'blades': {
@@ -61,29 +94,32 @@ const shapeOf = (
         baffleCount: geometry.baffleCount ?? usualBaffles,
         baffleWidthOverVessel: geometry.baffleWidthOverVessel ?? 0.1,
       });
-      return { ...blades, formula: 'Kamei–Hiraoka, baffles blended' };
+      return blades;
     }
-    case 'constants': {
-      const laminar = constants.laminarConstant.value;
-      const turbulent = constants.turbulentPowerNumber.value;
-      return { at: (re) => laminar / re + turbulent, laminarConstant: laminar, formula: 'K_L/Re + Np_t' };
-    }
+    case 'constants':
+      return twoConstants(constants.laminarConstant.value, constants);
     case 'anchor': {
-      const laminar = constants.laminarConstant.value * ((t - d) / (2 * t)) ** -0.25;
-      const turbulent = constants.turbulentPowerNumber.value;
-      return { at: (re) => laminar / re + turbulent, laminarConstant: laminar, formula: 'K_L/Re + Np_t' };
+      const { value: K_1, source, basis } = constants.laminarConstant;
+      const laminar = K_1 * ((t - d) / (2 * t)) ** -0.25;
+      return twoConstants(laminar, constants, {
+        symbol: 'K_L',
+        formula: 'K_1 · ((T − D) / (2 · T)) ^ (−0.25)',
+        where: { K_1, T: t, D: d },
+        value: laminar,
+        unit: '1',
+        note: `${source} (${basis})`,
+      });
     }
     case 'ribbon': {
-      const laminar = ribbonLaminarConstantOf({
+      const ribbon = {
         impellerDiameterM: d,
         vesselDiameterM: t,
         impellerHeightM: geometry.impellerHeightM ?? d,
         pitchM: geometry.pitchM ?? constants.ribbon.pitchOverDiameter * d,
         bladeWidthM: (geometry.bladeWidthOverDiameter ?? constants.ribbon.widthOverDiameter) * d,
         bladeCount: geometry.bladeCount ?? constants.ribbon.count,
-      });
-      const turbulent = constants.turbulentPowerNumber.value;
-      return { at: (re) => laminar / re + turbulent, laminarConstant: laminar, formula: 'K_L/Re + Np_t' };
+      };
+      return twoConstants(ribbonLaminarConstantOf(ribbon), constants, ribbonStep(ribbon));
     }
   }
 };

@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { succeed } from '@flangewise/model';
 import { calculation, quantity } from '../calculation.js';
-import { shown } from '../shown.js';
+import { formulaStep } from '../formula-step.js';
 import { impellerFields } from './impeller-fields.js';
 import { powerCurveOf, powerCurveSources } from './power-curve.js';
 
@@ -47,20 +47,31 @@ export const powerNumber = calculation({
   compute: ({ reynolds, ...geometry }, log) => {
     const curve = powerCurveOf(geometry);
     if (!curve.ok) return curve;
-    const { at, low, high, laminarConstant, formula, constants } = curve.value;
+    const { at, low, high, laminarConstant, explain, constants } = curve.value;
     const central = at(reynolds);
-    log?.({
-      symbol: 'Np',
-      formula,
-      substituted: `${geometry.impeller}, D/T = ${shown(geometry.impellerDiameterM / geometry.vesselDiameterM)}, Re = ${shown(reynolds)}`,
-      value: central,
-      unit: '1',
-      note: `measured values from ${shown(low)} to ${shown(high)} of it (${constants.band.basis})`,
-    });
+    const [lowPowerNumber, highPowerNumber] = [low * central, high * central];
+    if (log) {
+      explain(reynolds, log);
+      const where = { low, high, Np: central };
+      const note = `${constants.band.source} (${constants.band.basis})`;
+      log(
+        formulaStep({ symbol: 'Np_low', formula: 'low · Np', where, value: lowPowerNumber, unit: '1', note }),
+      );
+      log(
+        formulaStep({
+          symbol: 'Np_high',
+          formula: 'high · Np',
+          where,
+          value: highPowerNumber,
+          unit: '1',
+          note,
+        }),
+      );
+    }
     return succeed({
       powerNumber: central,
-      lowPowerNumber: low * central,
-      highPowerNumber: high * central,
+      lowPowerNumber,
+      highPowerNumber,
       laminarConstant,
       regime: regimeOf(reynolds),
     });

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { succeed } from '@flangewise/model';
 import { calculation, quantity } from '../calculation.js';
+import { type FormulaStep, formulaStep } from '../formula-step.js';
 import { outOfRange } from '../out-of-range.js';
 import { published } from '../source-reference.js';
 import { shown } from '../shown.js';
@@ -28,6 +29,23 @@ export const ribbonLaminarConstantOf = (ribbon: Ribbon): number => {
     ribbon.bladeCount ** 0.78
   );
 };
+
+/** How K_L comes about. */
+export const ribbonStep = (ribbon: Ribbon): FormulaStep => ({
+  symbol: 'K_L',
+  formula: '82.8 · h / D · ((T − D) / (2 · D)) ^ (−0.38) · (p / D) ^ (−0.35) · (w / D) ^ 0.2 · n ^ 0.78',
+  where: {
+    h: ribbon.impellerHeightM,
+    D: ribbon.impellerDiameterM,
+    T: ribbon.vesselDiameterM,
+    p: ribbon.pitchM,
+    w: ribbon.bladeWidthM,
+    n: ribbon.bladeCount,
+  },
+  value: ribbonLaminarConstantOf(ribbon),
+  unit: '1',
+  note: 'Rieger and others 1988',
+});
 
 const length = (symbol: string, description: string): z.ZodNumber =>
   quantity({ unit: 'm', symbol, description }, z.number().positive());
@@ -78,13 +96,7 @@ export const ribbonLaminarConstant = calculation({
       return outOfRange({ field: 'impellerDiameterM', given: d, unit: 'm', allowed: `below ${shown(t)} m` });
     }
     const laminarConstant = ribbonLaminarConstantOf(ribbon);
-    log?.({
-      symbol: 'K_L',
-      formula: '82.8 (h/D) (c/D)^(−0.38) (p/D)^(−0.35) (w/D)^0.20 n^0.78',
-      substituted: `82.8 × ${shown(ribbon.impellerHeightM / d)} × ${shown((t - d) / 2 / d)}^(−0.38) × ${shown(ribbon.pitchM / d)}^(−0.35) × ${shown(ribbon.bladeWidthM / d)}^0.20 × ${shown(ribbon.bladeCount)}^0.78`,
-      value: laminarConstant,
-      unit: '1',
-    });
+    log?.(formulaStep(ribbonStep(ribbon)));
     return succeed({ laminarConstant });
   },
 });
