@@ -24,6 +24,8 @@ const inputs = z.strictObject({
 
 type Inputs = z.output<typeof inputs>;
 
+type Numbered = readonly [index: number, point: Inputs['points'][number]];
+
 interface PointResult {
   readonly name: string;
   readonly speedPerS: number;
@@ -34,12 +36,7 @@ interface PointResult {
   readonly highPowerW: number;
 }
 
-const atPoint = (
-  given: Inputs,
-  point: Inputs['points'][number],
-  index: number,
-  log?: StepLog,
-): Outcome<PointResult> => {
+const atPoint = (given: Inputs, [index, point]: Numbered, log?: StepLog): Outcome<PointResult> => {
   const { points: _points, speedPerS: common, ...impeller } = given;
   const { name = `point ${String(index + 1)}`, speedPerS: own, ...liquid } = point;
   const speed = own ?? common;
@@ -122,8 +119,8 @@ export const batchPath = calculation({
   source: impellerTorque.source,
   compute: (given, log) => {
     const results: PointResult[] = [];
-    for (const [index, point] of given.points.entries()) {
-      const result = atPoint(given, point, index);
+    for (const numbered of given.points.entries()) {
+      const result = atPoint(given, numbered);
       if (!result.ok) return result;
       results.push(result.value);
     }
@@ -132,10 +129,9 @@ export const batchPath = calculation({
     const { highTorqueNm = 0, name: highestTorqueAt = '' } = byTorque ?? {};
     const { highPowerW = 0, name: highestPowerAt = '' } = byPower ?? {};
     if (log) {
-      const worst = given.points.findIndex((_point, index) => results[index] === byTorque);
-      const point = given.points[worst];
       // One point is worked through: that of the highest torque.
-      if (point !== undefined) atPoint(given, point, worst, log);
+      const worst = [...given.points.entries()].find(([index]) => results[index] === byTorque);
+      if (worst !== undefined) atPoint(given, worst, log);
       const maximum = (of: (result: PointResult) => number): string =>
         `max(${results.map((result) => shown(of(result))).join('; ')})`;
       log({
