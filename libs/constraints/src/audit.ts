@@ -81,7 +81,7 @@ const redundantRules = (found: Audit, rules: readonly Rule[]): readonly string[]
  */
 export const audit = (bench: Bench): AuditAnswer => {
   const compiled = compileFor(neutralSystem(), bench);
-  const answer = compiled.engine.audit({ mostTogether: 0, budget });
+  const answer = compiled.engine.audit({ mostTogether: 0, mostApart: 0, budget });
   const found = answer.status === 'proved' ? answer.value : answer.known;
   return {
     catalogueRevision: bench.range.revision,

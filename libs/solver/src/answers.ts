@@ -149,6 +149,8 @@ export interface Place {
 export interface AuditOptions extends QueryOptions {
   /** At most this many pairs of values that only occur together. Omitted: 100. */
   readonly mostTogether?: number;
+  /** At most this many pairs of values that never occur together. Omitted: 100. */
+  readonly mostApart?: number;
 }
 
 /** Findings about the problem as a whole, under the given choices (usually none). */
@@ -162,6 +164,10 @@ export interface Audit {
   readonly together: readonly (readonly [Place, Place])[];
   /** `together` lists every such pair. */
   readonly togetherComplete: boolean;
+  /** Pairs of valid values of which no solution has both, though no constraint alone forbids it. */
+  readonly apart: readonly (readonly [Place, Place])[];
+  /** `apart` lists every such pair. */
+  readonly apartComplete: boolean;
   /** Each is implied by all the other constraints together (two equal constraints are both named). */
   readonly redundant: readonly string[];
   /** Met by every combination of values, whatever the other constraints say. */

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { createEngine } from './index.js';
+import { type Choice, createEngine } from './index.js';
 import { allSolutions, keeps } from './testing/enumeration.js';
 import { proved } from './testing/proved.js';
 import { anyCase } from './testing/random-problem.js';
@@ -9,7 +9,7 @@ describe('audit', () => {
   it('finds what enumeration finds', () => {
     fc.assert(
       fc.property(anyCase, ({ problem, choices }) => {
-        const found = proved(createEngine(problem).audit({ choices }));
+        const found = proved(createEngine(problem).audit({ choices, mostApart: 10_000 }));
         const under = (constraints: typeof problem.constraints): Int32Array[] =>
           allSolutions(problem, constraints).filter((s) => keeps(s, choices));
         const solutions = under(problem.constraints);
@@ -33,6 +33,25 @@ describe('audit', () => {
         );
         expect(found.togetherComplete).toBe(true);
         expect(found.together.map((pair) => JSON.stringify(pair)).sort()).toEqual(pairs.sort());
+        const valid = places.filter((p) => occurs(p).length > 0);
+        const isApart = (a: Choice, b: Choice): boolean => {
+          const both = (s: Int32Array): boolean => keeps(s, [a, b]);
+          if (a.variable === b.variable || solutions.some(both)) return false;
+          // Each constraint alone has a combination of valid values with both.
+          return problem.constraints.every((c) =>
+            allSolutions(problem, [c]).some(
+              (s) => both(s) && s.every((value, variable) => occurs({ variable, value }).length > 0),
+            ),
+          );
+        };
+        const partings = valid.flatMap((a, i) =>
+          valid
+            .slice(i + 1)
+            .filter((b) => isApart(a, b))
+            .map((b) => JSON.stringify([a, b])),
+        );
+        expect(found.apartComplete).toBe(true);
+        expect(found.apart.map((pair) => JSON.stringify(pair)).sort()).toEqual(partings.sort());
         const without = (id: string): number => under(problem.constraints.filter((c) => c.id !== id)).length;
         const redundant = problem.constraints.filter((c) => without(c.id) === solutions.length);
         expect(found.redundant).toEqual(redundant.map((c) => c.id));

@@ -1,3 +1,4 @@
+import { findApart } from './apart.js';
 import type { Audit, AuditOptions, Place } from './answers.js';
 import type { BoxPool } from './box-pool.js';
 import { anySolution } from './best.js';
@@ -41,7 +42,7 @@ export function audit(
   const { core, pool, boxes } = setting;
   const { network, problem } = core;
   const allowed = allowChoices(core, options.choices ?? []);
-  const steps = 2 + problem.constraints.length;
+  const steps = 3 + problem.constraints.length;
   const state = enter(core, allowed);
   const narrowed =
     state && narrowState({ network, state, boxes, diagrams: core.diagrams }, meter, () => undefined);
@@ -53,6 +54,8 @@ export function audit(
     forced: placesWhere(valid, (list, v) => list[v] === 1 && isForced(list)),
     together: [],
     togetherComplete: false,
+    apart: [],
+    apartComplete: false,
     redundant: [],
     neverBinding: [],
   };
@@ -62,20 +65,24 @@ export function audit(
     meter.report(done, steps);
   };
   note({}, 1);
-  const most = options.mostTogether ?? 100;
-  const pairs = narrowed
-    ? findTogether({ core, allowed, narrowed, pool, most }, meter)
+  const { mostTogether = 100, mostApart = 100 } = options;
+  const bound = narrowed
+    ? findTogether({ core, allowed, narrowed, pool, most: mostTogether }, meter)
     : { together: [], complete: true };
-  note({ together: pairs.together, togetherComplete: pairs.complete }, 2);
+  note({ together: bound.together, togetherComplete: bound.complete }, 2);
+  const parted = narrowed
+    ? findApart({ core, allowed, narrowed, boxes, most: mostApart }, meter)
+    : { apart: [], complete: true };
+  note({ apart: parted.apart, apartComplete: parted.complete }, 3);
   for (const [index, spec] of problem.constraints.entries()) {
     const ways = violations(spec);
     const alone = (violation: Violation): Core =>
       compile({ variables: problem.variables, constraints: [violation.spec] }, violation);
     if (!canViolate({ violations: ways, allowed, build: alone }, meter))
-      note({ neverBinding: [...findings.neverBinding, spec.id] }, 2 + index);
+      note({ neverBinding: [...findings.neverBinding, spec.id] }, 3 + index);
     const instead = (violation: Violation): Core => recompile(core, [violation.spec], violation);
     if (!canViolate({ violations: ways, allowed, build: instead }, meter))
-      note({ redundant: [...findings.redundant, spec.id] }, 3 + index);
+      note({ redundant: [...findings.redundant, spec.id] }, 4 + index);
   }
   return findings;
 }
