@@ -9,7 +9,6 @@ import { outOfRange } from '../out-of-range.js';
 import { shown } from '../shown.js';
 import { smallestEnough } from '../smallest-enough.js';
 import { commonPractice } from '../source-reference.js';
-import { cylinderRules } from '../strength/cylinder-rules.js';
 import { cylinderSources } from '../strength/cylinder-sources.js';
 import { endRating } from '../strength/end-rating.js';
 import {
@@ -18,9 +17,8 @@ import {
   jointEfficiencyField,
   pressureField,
 } from '../strength/pressure-fields.js';
-import { roundUpTo } from '../strength/round-up.js';
+import { requiredWall } from '../strength/required-wall.js';
 import { torisphericalSources } from '../strength/torispherical-rules.js';
-import { wallNeed } from '../strength/wall-calculation.js';
 
 /** Material bought over material that stays: a forged or rolled blank that is machined, test pieces, offcuts. */
 const usualBlankFactor = 1.6;
@@ -60,20 +58,27 @@ const inputs = z.strictObject({
 type Inputs = z.output<typeof inputs>;
 
 /** Smallest wall of the end in whole steps that carries the pressure with the wall of the cylinder. */
-const endWall = (given: Inputs, cylinderThickness: number, step: number): Outcome<number> => {
-  const rated = (thickness: number) =>
-    endRating({
-      code: given.code,
-      form: given.form,
-      innerDiameter: given.innerDiameterM,
-      thickness,
-      cylinderThickness,
-      corrosionAllowance: given.corrosionAllowanceM ?? 0,
-      coneHalfAngleDeg: given.coneHalfAngleDeg,
-      attachmentFactor: undefined,
-      allowableStress: given.allowableStressPa,
-      jointEfficiency: given.jointEfficiency ?? 1,
-    });
+const endWall = (
+  given: Inputs,
+  { cylinderThickness, step }: { readonly cylinderThickness: number; readonly step: number },
+  log?: StepLog,
+): Outcome<number> => {
+  const rated = (thickness: number, steps?: StepLog) =>
+    endRating(
+      {
+        code: given.code,
+        form: given.form,
+        innerDiameter: given.innerDiameterM,
+        thickness,
+        cylinderThickness,
+        corrosionAllowance: given.corrosionAllowanceM ?? 0,
+        coneHalfAngleDeg: given.coneHalfAngleDeg,
+        attachmentFactor: undefined,
+        allowableStress: given.allowableStressPa,
+        jointEfficiency: given.jointEfficiency ?? 1,
+      },
+      steps,
+    );
   const carries = (thickness: number): boolean => {
     const pressure = rated(thickness);
     return pressure.ok && pressure.value >= given.pressurePaGauge;
@@ -89,7 +94,18 @@ const endWall = (given: Inputs, cylinderThickness: number, step: number): Outcom
       tolerance: 1,
       isEnough: (count) => carries(Math.min(enough, Math.ceil(count) * step)),
     });
-    return succeed(Math.ceil(steps) * step);
+    const thickness = Math.ceil(steps) * step;
+    if (log !== undefined) {
+      rated(thickness, log);
+      log({
+        symbol: 'e_e',
+        formula: 'least whole multiple of s whose permissible pressure is not below P',
+        substituted: `multiples of ${shown(step)} m, P = ${shown(given.pressurePaGauge)} Pa; this wall is checked above, corroded`,
+        value: thickness,
+        unit: 'm',
+      });
+    }
+    return succeed(thickness);
   }
   const best = rated(thickest);
   return best.ok
@@ -100,42 +116,6 @@ const endWall = (given: Inputs, cylinderThickness: number, step: number): Outcom
         allowed: `up to ${shown(best.value)} Pa for a ${given.form} end at this bore and stress; take another form of end`,
       })
     : best;
-};
-
-const explain = (
-  given: Inputs,
-  result: { wall: number; end: number; length: number; mass: number },
-  log: StepLog,
-) => {
-  const { innerDiameterM: D_i, corrosionAllowanceM: c = 0 } = given;
-  log({
-    symbol: 'e_n',
-    formula: 'required wall of the cylinder + c, rounded up',
-    substituted: `P = ${shown(given.pressurePaGauge)} Pa, D_i = ${shown(D_i)} m, c = ${shown(c)} m, ${given.code}`,
-    value: result.wall,
-    unit: 'm',
-  });
-  log({
-    symbol: 'e_e',
-    formula: `required wall of the ${given.form} end + c, rounded up`,
-    substituted: `P = ${shown(given.pressurePaGauge)} Pa, ${given.code}`,
-    value: result.end,
-    unit: 'm',
-  });
-  log({
-    symbol: 'L',
-    formula: '(V − V_e) / (π/4 D_i²)',
-    substituted: `V = ${shown(given.volumeM3)} m³, D_i = ${shown(D_i)} m`,
-    value: result.length,
-    unit: 'm',
-  });
-  log({
-    symbol: 'm',
-    formula: 'ρ (V_shell + V_end)',
-    substituted: `ρ = ${shown(given.densityKgPerM3)} kg/m³`,
-    value: result.mass,
-    unit: 'kg',
-  });
 };
 
 /**
@@ -178,17 +158,22 @@ export const specialVessel = calculation({
     commonPractice('blank factor 1.6 of machined vessels'),
   ],
   compute: (given, log) => {
-    const { innerDiameterM: D_i, corrosionAllowanceM: c = 0, thicknessStepM: step = usualStep } = given;
-    const stress = given.allowableStressPa * (given.jointEfficiency ?? 1);
-    const bore = D_i + 2 * c;
-    const shell = wallNeed(
-      cylinderRules,
-      { code: given.code, pressure: given.pressurePaGauge, stress },
-      (k) => bore * k,
+    const { innerDiameterM: D_i, thicknessStepM: step = usualStep, densityKgPerM3: ρ } = given;
+    const shell = requiredWall.compute(
+      {
+        code: given.code,
+        innerDiameterM: D_i,
+        pressurePaGauge: given.pressurePaGauge,
+        allowableStressPa: given.allowableStressPa,
+        jointEfficiency: given.jointEfficiency,
+        corrosionAllowanceM: given.corrosionAllowanceM,
+        thicknessStepM: step,
+      },
+      log,
     );
     if (!shell.ok) return shell;
-    const wallThicknessM = Math.max(step, roundUpTo((bore * (shell.value.value - 1)) / 2 + c, step));
-    const end = endWall(given, wallThicknessM, step);
+    const wallThicknessM = Math.max(step, shell.value.wallThicknessM);
+    const end = endWall(given, { cylinderThickness: wallThicknessM, step }, log);
     if (!end.ok) return end;
     const endThicknessM = end.value;
     const size = {
@@ -209,24 +194,26 @@ export const specialVessel = calculation({
     }
     const cylinderLengthM = (given.volumeM3 - endVolume) / ((Math.PI / 4) * D_i ** 2);
     const geometry = vesselGeometry({ ...size, cylinderLength: cylinderLengthM });
-    const massKg = (geometry.shellVolume + geometry.endWallVolume) * given.densityKgPerM3;
-    const blankMassKg = massKg * (given.blankFactor ?? usualBlankFactor);
+    const { shellVolume: V_s, endWallVolume: V_w } = geometry;
+    const massKg = (V_s + V_w) * ρ;
+    const n_b = given.blankFactor ?? usualBlankFactor;
+    const blankMassKg = massKg * n_b;
     if (log !== undefined) {
-      explain(
-        given,
-        { wall: wallThicknessM, end: endThicknessM, length: cylinderLengthM, mass: massKg },
-        log,
-      );
-      log(
-        formulaStep({
-          symbol: 'm_b',
-          formula: 'n_b · m',
-          where: { n_b: given.blankFactor ?? usualBlankFactor, m: massKg },
-          value: blankMassKg,
-          unit: 'kg',
-          note: given.blankFactor === undefined ? 'blank factor: common practice' : undefined,
-        }),
-      );
+      const where = { V: given.volumeM3, V_e: endVolume, D_i, ρ, V_s, V_w, n_b, m: massKg };
+      const steps = [
+        ['L', '(V − V_e) / (π / 4 · D_i²)', cylinderLengthM, 'm', 'V_e volume inside the end'],
+        ['m', 'ρ · (V_s + V_w)', massKg, 'kg', 'V_s material of the cylinder, V_w of the end'],
+        [
+          'm_b',
+          'n_b · m',
+          blankMassKg,
+          'kg',
+          given.blankFactor === undefined ? 'blank factor: common practice' : undefined,
+        ],
+      ] as const;
+      for (const [symbol, formula, value, unit, note] of steps) {
+        log(formulaStep({ symbol, formula, where, value, unit, note }));
+      }
     }
     return succeed({
       wallThicknessM,
@@ -237,7 +224,7 @@ export const specialVessel = calculation({
       massKg,
       blankMassKg,
       ...(given.pricePerKg === undefined ? {} : { materialPrice: blankMassKg * given.pricePerKg }),
-      shellMethod: shell.value.branch.method,
+      shellMethod: shell.value.method,
     });
   },
 });
