@@ -4,8 +4,9 @@ import { calculation, quantity } from '../calculation.js';
 import { shown } from '../shown.js';
 import { fromMemory, published } from '../source-reference.js';
 
-const poundPerSquareInch = 6894.757;
-const cubicFootL = 28.316_85;
+/** Exact: 0.453 592 37 kg × 9.806 65 m/s² / (0.0254 m)² [Pa], and 0.3048³ m³ [L]. */
+const poundPerSquareInch = 6894.757_293_168;
+const cubicFootL = 28.316_846_592;
 
 /** U-1(c)(2)(i): 6 in, printed as 152 mm. */
 const smallestDiameterM = 0.152;
