@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { succeed } from '@flangewise/model';
 import { calculation, quantity } from '../calculation.js';
-import { shown } from '../shown.js';
+import { formulaStep } from '../formula-step.js';
 import { published } from '../source-reference.js';
 
 const ignition = (symbol: string, description: string) =>
@@ -38,13 +38,15 @@ export const dustSurfaceLimit = calculation({
     const byLayer = layerIgnitionTemperatureK - 75;
     const temperatureK = Math.min(byCloud, byLayer);
     const governs: 'cloud' | 'layer' = byCloud <= byLayer ? 'cloud' : 'layer';
-    log?.({
-      symbol: 'T_max',
-      formula: 'min(2/3 (T_cloud − 273.15) + 273.15; T_layer − 75)',
-      substituted: `min(2/3 (${shown(cloudIgnitionTemperatureK)} − 273.15) + 273.15; ${shown(layerIgnitionTemperatureK)} − 75)`,
-      value: temperatureK,
-      unit: 'K',
-    });
+    log?.(
+      formulaStep({
+        symbol: 'T_max',
+        formula: 'min(2 / 3 · (T_cloud − 273.15) + 273.15; T_layer − 75)',
+        where: { T_cloud: cloudIgnitionTemperatureK, T_layer: layerIgnitionTemperatureK },
+        value: temperatureK,
+        unit: 'K',
+      }),
+    );
     return succeed({ temperatureK, governs });
   },
 });

@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { succeed } from '@flangewise/model';
 import { calculation, quantity } from '../calculation.js';
-import { shown } from '../shown.js';
+import { formulaStep } from '../formula-step.js';
 import { fromMemory, published } from '../source-reference.js';
 import { type GasZone, gasZones } from './zones.js';
 
@@ -60,16 +60,16 @@ export const gasSurfaceLimit = calculation({
     const temperatureK = gasSurfaceLimitK(inputs);
     const { autoignitionTemperatureK, zone } = inputs;
     const reduced = temperatureK < autoignitionTemperatureK;
-    log?.({
-      symbol: 'T_max',
-      formula: reduced ? '0.8 (T_ai − 273.15) + 273.15' : 'T_ai',
-      substituted: reduced
-        ? `0.8 (${shown(autoignitionTemperatureK)} − 273.15) + 273.15`
-        : shown(autoignitionTemperatureK),
-      value: temperatureK,
-      unit: 'K',
-      note: `zone ${zone}; autoignition in air at 1 bar`,
-    });
+    log?.(
+      formulaStep({
+        symbol: 'T_max',
+        formula: reduced ? '0.8 · (T_ai − 273.15) + 273.15' : 'T_ai',
+        where: { T_ai: autoignitionTemperatureK },
+        value: temperatureK,
+        unit: 'K',
+        note: `zone ${zone}; autoignition in air at 1 bar`,
+      }),
+    );
     return succeed({ temperatureK });
   },
 });

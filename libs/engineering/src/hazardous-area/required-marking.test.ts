@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { evaluate } from '../calculation.js';
+import { evaluate, evaluateWithEvidence } from '../calculation.js';
+import { stepFaults } from '../redone-by-hand.js';
 import { dustSurfaceLimit } from './dust-surface-limit.js';
 import { gasSurfaceLimit, gasSurfaceLimitK } from './gas-surface-limit.js';
 import { findIgnitionData, ignitionData } from './ignition-data.js';
@@ -16,6 +17,53 @@ import { categoryCovers } from './zones.js';
 
 const celsius = (value: number): number => value + 273.15;
 
+const stepsOf = (inputs: Parameters<typeof evaluateWithEvidence<typeof gasSurfaceLimit.inputs>>[1]) => {
+  const evidence = evaluateWithEvidence(gasSurfaceLimit, inputs);
+  if (!evidence.ok) throw new Error(evidence.error.message);
+  return evidence.value;
+};
+
+describe('ignition data', () => {
+  it('of toluene are those of IEC 60079-20-1', () => {
+    const toluene = evaluate(ignitionOfSubstance, { substance: 'toluene' });
+    expect(toluene.ok && toluene.value).toEqual({
+      autoignitionTemperatureK: celsius(530),
+      temperatureClass: 'T1',
+      gasGroup: 'IIA',
+      flashPointK: celsius(4),
+      lowerExplosionLimitPercent: 1,
+      basis: 'published',
+    });
+  });
+
+  it('leave out what is not on file', () => {
+    const hydrogen = evaluate(ignitionOfSubstance, { substance: 'hydrogen' });
+    expect(hydrogen.ok && 'flashPointK' in hydrogen.value).toBe(false);
+    const glycerol = evaluate(ignitionOfSubstance, { substance: 'glycerol' });
+    expect(glycerol.ok && 'lowerExplosionLimitPercent' in glycerol.value).toBe(false);
+    expect(evaluate(ignitionOfSubstance, { substance: 'cheese' })).toMatchObject({
+      ok: false,
+      error: { code: 'CALC_UNKNOWN_SUBSTANCE' },
+    });
+  });
+
+  it.each([
+    ['0', undefined, 373.15],
+    ['1', undefined, 398.15],
+    ['1', true, 373.15],
+    ['2', true, 398.15],
+  ] as const)('limit a surface in zone %s to a share of 125 °C', (zone, reached, limitK) => {
+    const { outputs, steps } = stepsOf({
+      autoignitionTemperatureK: celsius(125),
+      zone,
+      gasReachesSurfaceTemperature: reached,
+    });
+    expect(outputs['temperatureK']).toBeCloseTo(limitK, 9);
+    expect(stepFaults(steps.filter(({ formula }) => formula !== 'T_ai'))).toEqual([]);
+    expect(steps[0]?.formula === 'T_ai').toBe(limitK > 374);
+  });
+});
+
 describe('marking for a zone and its substances', () => {
   it('takes the group from one substance and the class from another', () => {
     const marking = requiredMarkingFor('1', ['hydrogen', 'diethyl ether', 'toluene', 'nitrogen', 'water']);
@@ -29,6 +77,27 @@ describe('marking for a zone and its substances', () => {
     });
     // Diethyl ether ignites at 175 °C (IEC 60079-20-1:2010), T4 ends at 135 °C (IEC 60079-0).
     expect(marking.ok && marking.value.classMarginK).toBeCloseTo(40, 6);
+  });
+
+  it('is worth what its weakest row is worth, and shows what decides', () => {
+    const basisOf = (substances: string[]) => {
+      const marking = evaluateWithEvidence(requiredMarking, { zone: '1', substances });
+      if (!marking.ok) throw new Error(marking.error.message);
+      return marking.value;
+    };
+    const rows = ignitionData.filter(
+      ({ basis, gasGroupBasis }) => basis === 'published' && gasGroupBasis === 'published',
+    );
+    const remembered = ignitionData.filter((row) => row.gasGroupBasis === 'from memory, unverified');
+    for (const { name } of rows.slice(0, 3)) expect(basisOf([name]).outputs['basis']).toBe('published');
+    expect(remembered.length).toBeGreaterThan(0);
+    for (const { name } of remembered.slice(0, 3)) {
+      expect(basisOf([name]).outputs['basis']).toBe('from memory, unverified');
+    }
+    expect(basisOf(['hydrogen', 'diethyl ether']).steps[0]).toMatchObject({
+      substituted: 'group by hydrogen, class by diethyl ether',
+      value: 'II 2G IIC T4',
+    });
   });
 
   it('keeps 80 % in zone 0', () => {

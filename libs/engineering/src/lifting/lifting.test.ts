@@ -32,8 +32,10 @@ describe('multipliers of the revised lifting equation', () => {
     ['vertical', { verticalM: 0.3 }, 0.865],
     ['vertical', { verticalM: 1 }, 0.925],
     ['vertical', { verticalM: 1.5 }, 0.775],
+    ['vertical', { verticalM: 1.75 }, 0.7],
     ['vertical', { verticalM: 1.76 }, 0],
     ['distance', { travelM: 0.2 }, 1],
+    ['distance', { travelM: 0.25 }, 1],
     ['distance', { travelM: 0.4 }, 0.9325],
     ['distance', { travelM: 0.6 }, 0.895],
     ['distance', { travelM: 1.75 }, 0.8457],
@@ -43,6 +45,10 @@ describe('multipliers of the revised lifting equation', () => {
     ['asymmetry', { asymmetryDeg: 135 }, 0.568],
     ['asymmetry', { asymmetryDeg: 136 }, 0],
     ['frequency', { frequencyPerMin: 0.5 }, 0.97],
+    // Table 5, up to one hour: 0.94 at 1, 0.91 at 2 a minute, 0.80 at 5; halfway by straight lines.
+    ['frequency', { frequencyPerMin: 1.5 }, 0.925],
+    ['frequency', { frequencyPerMin: 5.5 }, 0.775],
+    ['frequency', { frequencyPerMin: 0.1 }, 1],
     ['frequency', { frequencyPerMin: 6 }, 0.75],
     ['frequency', { frequencyPerMin: 12 }, 0.37],
     ['frequency', { frequencyPerMin: 15 }, 0.28],
@@ -50,6 +56,7 @@ describe('multipliers of the revised lifting equation', () => {
     ['frequency', { frequencyPerMin: 13, verticalM: 0.74 }, 0],
     ['frequency', { frequencyPerMin: 0.2, durationH: 2 }, 0.95],
     ['frequency', { frequencyPerMin: 2, durationH: 2 }, 0.84],
+    ['coupling', { coupling: 'good', verticalM: 0.5 }, 1],
     ['coupling', { coupling: 'fair', verticalM: 0.74 }, 0.95],
     ['coupling', { coupling: 'fair', verticalM: 0.75 }, 1],
     ['coupling', { coupling: 'poor', verticalM: 0.75 }, 0.9],
@@ -126,6 +133,29 @@ describe('handled mass', () => {
     expect(most).toBeCloseTo(13.08, 1);
     expect(needsLift(most * 0.999, 2)).toBe(false);
     expect(needsLift(most * 1.001, 2)).toBe(true);
+  });
+
+  it('gives the use of the limit and the mass of the day', () => {
+    const result = evaluate(handledMass, { massKg: 10, liftsPerDay: 6 });
+    if (!result.ok) throw new Error(result.error.message);
+    expect(result.value.utilisation).toBeCloseTo(10 / recommendedHandledMassKg({ liftsPerDay: 6 }), 12);
+    expect(result.value.dailyMassKg).toBe(60);
+  });
+
+  it('counts as a short task up to 0.2 lifts a minute, 96 a shift, and as a long one above', () => {
+    // FM 1 up to one hour and 0.85 over eight at 0.2 a minute, from there by the long column.
+    const [rare, often] = [96, 97].map((liftsPerDay) => recommendedHandledMassKg({ liftsPerDay }));
+    expect((often ?? 0) / (rare ?? 1)).toBeCloseTo(0.85, 2);
+  });
+
+  it('takes a given grip: a poor one costs a tenth', () => {
+    const by = (coupling: 'good' | 'poor') => recommendedHandledMassKg({ liftsPerDay: 2, coupling });
+    expect(by('poor') / by('good')).toBeCloseTo(0.9, 12);
+  });
+
+  it('needs a lift from 3 kg on, where the limit is none', () => {
+    const result = evaluate(handledMass, { massKg: 3, liftsPerDay: 10, horizontalM: 0.7 });
+    expect(result.ok && result.value.needsLift).toBe(true);
   });
 
   it('is limited by the day where a part is lifted very often', () => {
