@@ -45,7 +45,7 @@ export async function signIn(page: Page, person: Person): Promise<void> {
   await page.getByLabel('E-mail address').fill(people[person]);
   await page.getByLabel('Password').fill(inject('password'));
   await page.getByRole('button', { name: 'Sign in' }).click();
-  await page.getByRole('heading', { name: 'Inquiries', level: 1 }).waitFor();
+  await page.getByRole('heading', { name: person === 'keeper' ? 'Range' : 'Inquiries', level: 1 }).waitFor();
 }
 
 /** A page on which a person is signed in. */

@@ -1,7 +1,9 @@
 /** People of the demo by what they stand for. */
 export const people = {
   engineer: 'engineer@averholt.example',
+  sales: 'sales@averholt.example',
   approver: 'approver@averholt.example',
+  keeper: 'catalogue@averholt.example',
   sundrey: 'chemist@sundrey.example',
   kelmoor: 'chemist@kelmoor.example',
 } as const;

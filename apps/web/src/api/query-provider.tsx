@@ -3,6 +3,7 @@
 import { QueryCache, QueryClient, QueryClientProvider } from '@tanstack/react-query';
 import { type ReactNode, useState } from 'react';
 import { isOffline, reasonOf } from './api-error';
+import { meKey } from './use-me';
 
 /** Whoever is not signed in is asked to, and comes back to where they were. */
 function askToSignIn(): void {
@@ -15,6 +16,9 @@ const createClient = (): QueryClient =>
     queryCache: new QueryCache({
       onError: (error) => {
         if (reasonOf(error) === 'SIGN_IN_REQUIRED') askToSignIn();
+      },
+      onSuccess: (data, { queryKey }) => {
+        if (queryKey[0] === meKey && data === null) askToSignIn();
       },
     }),
     defaultOptions: {

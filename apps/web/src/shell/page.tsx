@@ -2,7 +2,9 @@
 
 import Link from 'next/link';
 import { type ReactNode, useEffect } from 'react';
+import { useMe } from '../api/use-me';
 import { Brand } from '../look/brand';
+import { Areas } from './areas';
 import { PersonMenu } from './person-menu';
 import { type Sheet, type SheetLinks, Sheets } from './sheets';
 
@@ -25,6 +27,7 @@ export interface PageProps {
 
 /** Head, sheets of the job and the content of a page. */
 export function Page({ title, sheet, links, job, actions, children }: PageProps) {
+  const me = useMe();
   useEffect(() => {
     document.title = `${title} · Flangewise`;
   }, [title]);
@@ -37,10 +40,14 @@ export function Page({ title, sheet, links, job, actions, children }: PageProps)
         Skip to the content
       </a>
       <header className="flex min-h-12 flex-wrap items-center gap-x-4 gap-y-0 border-b border-rule bg-sheet px-4 lg:flex-nowrap lg:px-6 xl:gap-x-[22px] print:hidden">
-        <Link href="/" className="py-2 text-inherit no-underline" aria-label="Flangewise, all inquiries">
+        <Link href="/" className="py-2 text-inherit no-underline" aria-label="Flangewise, start">
           <Brand />
         </Link>
-        {sheet !== undefined && <Sheets current={sheet} links={links ?? {}} />}
+        {sheet !== undefined ? (
+          <Sheets current={sheet} links={links ?? {}} />
+        ) : (
+          me !== undefined && <Areas me={me} />
+        )}
         {job !== undefined && (
           <p className="hidden min-w-0 truncate text-ink2 xl:block">
             <b className="font-semibold text-ink">{job.number}</b>

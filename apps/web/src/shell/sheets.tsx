@@ -9,6 +9,9 @@ export type SheetLinks = Readonly<Partial<Record<Sheet, string | undefined>>>;
 
 const shape =
   'relative flex items-center gap-1.5 px-2 md:px-3 no-underline whitespace-nowrap [font-stretch:94%]';
+/** A way that can be taken, and the one that was. */
+export const sheetShape = `${shape} text-ink2 hover:text-ink`;
+export const sheetShapeCurrent = `${shape} font-semibold text-ink after:absolute after:inset-x-2 after:bottom-0 after:h-[3px] after:bg-ink md:after:inset-x-3`;
 
 export function Sheets({ current, links }: { readonly current: Sheet; readonly links: SheetLinks }) {
   return (
@@ -23,12 +26,7 @@ export function Sheets({ current, links }: { readonly current: Sheet; readonly l
         );
         if (sheet === current)
           return (
-            <a
-              key={sheet}
-              href={href ?? '#main'}
-              aria-current="page"
-              className={`${shape} font-semibold text-ink after:absolute after:inset-x-2 after:bottom-0 after:h-[3px] after:bg-ink md:after:inset-x-3`}
-            >
+            <a key={sheet} href={href ?? '#main'} aria-current="page" className={sheetShapeCurrent}>
               {body}
             </a>
           );
@@ -37,7 +35,7 @@ export function Sheets({ current, links }: { readonly current: Sheet; readonly l
             {body}
           </span>
         ) : (
-          <Link key={sheet} href={href} className={`${shape} text-ink2 hover:text-ink`}>
+          <Link key={sheet} href={href} className={sheetShape}>
             {body}
           </Link>
         );

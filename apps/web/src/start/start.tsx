@@ -2,11 +2,14 @@
 
 import { useQuery } from '@tanstack/react-query';
 import Link from 'next/link';
+import { useRouter } from 'next/navigation';
+import { useEffect } from 'react';
 import { api } from '../api/client';
 import { errorText, mayHelpAgain } from '../api/api-error';
 import { useMe } from '../api/use-me';
 import { Empty, Fault } from '../look/notice';
 import { Working } from '../look/working';
+import { areasOf } from '../shell/areas';
 import { Page } from '../shell/page';
 import { InquiryTable } from './inquiry-table';
 
@@ -15,7 +18,17 @@ const mayCreate = (role: string): boolean => role === 'applications_engineer' ||
 /** All inquiries that this person may see, and the way to a new one. */
 export function Start() {
   const me = useMe();
-  const list = useQuery({ queryKey: ['inquiries'], queryFn: () => api.inquiries.list.query() });
+  const router = useRouter();
+  const start = me === undefined ? undefined : areasOf(me)[0].href;
+  const startsHere = start === '/';
+  useEffect(() => {
+    if (start !== undefined && start !== '/') router.replace(start);
+  }, [router, start]);
+  const list = useQuery({
+    queryKey: ['inquiries'],
+    queryFn: () => api.inquiries.list.query(),
+    enabled: startsHere,
+  });
   const creates = me !== undefined && mayCreate(me.role);
   const newInquiry = creates && (
     <Link href="/inquiries/new" className="btn btn-ink">

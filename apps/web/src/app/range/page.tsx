@@ -1,0 +1,5 @@
+import { RangePage } from '../../range/range-page';
+
+export default function Page() {
+  return <RangePage />;
+}
