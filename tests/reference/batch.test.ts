@@ -70,12 +70,13 @@ it('goes on after lines that cannot be used, each with an error line of its own'
     '{"id":2,"calculation":"no.such","inputs":{}}',
     good,
   ].join('\n');
-  const { exit, out } = await run(['calc', '--batch', '-'], input);
+  const { exit, out, said } = await run(['calc', '--batch', '-'], input);
   const lines = out
     .trimEnd()
     .split('\n')
     .map((line) => JSON.parse(line) as Line);
-  expect(exit).toBe(0);
+  expect(exit).toBe(1);
+  expect(said).toContain('5 of 7 lines without a result');
   expect(lines.map(({ id, error }) => [id, error?.code])).toEqual([
     ['good', undefined],
     [null, 'INPUT_NOT_JSON'],

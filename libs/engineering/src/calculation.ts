@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import {
+  apart,
   type CalculationError,
   type Evidence,
   fail,
@@ -8,6 +9,7 @@ import {
   type SourceReference,
   type Step,
   succeed,
+  valueAt,
 } from '@flangewise/model';
 
 /** Collects the steps of one evaluation. Absent when nobody asked for evidence, so the plain form stays fast. */
@@ -51,22 +53,21 @@ interface QuantityMeta {
 export const quantity = (meta: QuantityMeta, schema: z.ZodNumber = z.number()): z.ZodNumber =>
   schema.meta({ unit: meta.unit, symbol: meta.symbol, description: meta.description });
 
-const describeIssue = (schema: z.ZodObject, issue: z.core.$ZodIssue, inputs: unknown): CalculationError => {
+const describeIssue = (schema: z.ZodObject, found: z.core.$ZodIssue, inputs: unknown): CalculationError => {
+  const [issue = found] = apart(found);
   const field = issue.path.join('.');
-  const given = issue.path.reduce<unknown>(
-    (value, key) =>
-      typeof value === 'object' && value !== null ? (value as Record<PropertyKey, unknown>)[key] : undefined,
-    inputs,
-  );
+  const given = valueAt(inputs, issue.path);
+  const allowed = issueText(schema, issue, inputs);
   const bound = issue.code === 'too_small' || issue.code === 'too_big';
-  const text = issueText(schema, issue, given);
   const shown = typeof given === 'number' || typeof given === 'string' ? given : undefined;
+  const says =
+    given === undefined ? 'nothing given; ' : shown === undefined ? '' : `${String(shown)} given; `;
   return {
     code: bound ? 'CALC_OUT_OF_RANGE' : 'CALC_INVALID_INPUT',
-    message: `${field === '' ? 'inputs' : field}: ${shown === undefined ? '' : `${String(shown)} given; `}${text}`,
+    message: `${field === '' ? 'inputs' : field}: ${says}${allowed}`,
     ...(field === '' ? {} : { field }),
     ...(shown === undefined ? {} : { given: shown }),
-    allowed: text,
+    allowed,
   };
 };
 

@@ -9,7 +9,7 @@ export interface FieldLine {
   readonly unit: string | undefined;
   readonly symbol: string | undefined;
   readonly description: string | undefined;
-  /** `number`, `text`, `yes or no`, or the texts that are allowed. */
+  /** `number`, `text`, `true or false`, or the texts that are allowed. */
   readonly values: string;
   readonly isNumeric: boolean;
 }

@@ -1,8 +1,11 @@
 export * from './answers.js';
 export * from './assessment.js';
 export * from './currency.js';
+export { nearestName } from './edit-distance.js';
 export * from './evidence.js';
+export { type FieldNode, isNumber, valuesText } from './field-node.js';
 export * from './inquiry.js';
+export { apart, issueText } from './issue-text.js';
 export * from './item.js';
 export * from './json-schema.js';
 export * from './measure.js';
@@ -12,3 +15,5 @@ export * from './read-document.js';
 export * from './set-name.js';
 export * from './slot.js';
 export * from './system.js';
+export * from './typed-text.js';
+export { valueAt } from './value-at.js';

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { currencySchema } from './currency.js';
 import { measure, pressure, temperature, viscosity, volume } from './measure.js';
+import { calendarDate } from './typed-text.js';
 
 const span = <T extends z.ZodType<number>>(field: T, description: string) =>
   z
@@ -150,7 +151,7 @@ const commercialSchema = z.strictObject({
   currency: currencySchema.optional(),
   budget: z
     .string()
-    .regex(/^\d+(\.\d{1,2})?$/)
+    .regex(/^\d+(\.\d{1,2})?$/, 'an amount like 25000 or 25000.50 is allowed')
     .optional(),
   deliveryWeeks: z.number().positive().optional(),
   endUse: z.string().optional(),
@@ -164,7 +165,7 @@ export const inquirySchema = z.strictObject({
   title: z.string().min(1).max(200),
   client: z.string().optional(),
   contact: z.string().optional(),
-  received: z.iso.date().optional(),
+  received: calendarDate.optional(),
   statement: z.string().optional().meta({ description: 'The text as it came in' }),
   assumptions: z.array(z.string()).default([]).meta({ description: 'What was assumed beyond the statement' }),
   arrangement: z

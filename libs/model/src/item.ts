@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { currencySchema } from './currency.js';
 import { type SlotName } from './slot.js';
+import { calendarDate } from './typed-text.js';
 
 const quantity = (unit: string, description: string, schema: z.ZodNumber = z.number().min(0)) =>
   schema.meta({ unit, description });
@@ -340,8 +341,8 @@ export type SpecialRates = z.output<typeof specialRatesSchema>;
 export const priceListSchema = z.strictObject({
   id: z.string(),
   currency: currencySchema,
-  validFrom: z.iso.date(),
-  validUntil: z.iso.date(),
+  validFrom: calendarDate,
+  validUntil: calendarDate,
   /** Whole list prices by item, as text. */
   prices: z.record(z.string(), z.string().regex(/^\d+(\.\d{2})?$/)),
   /** Without them special vessels are computed but not priced. */

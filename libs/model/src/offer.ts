@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { currencySchema } from './currency.js';
 import { openPointSchema } from './assessment.js';
+import { calendarDate } from './typed-text.js';
 
 /** An amount in text, so that no digit is lost. */
 export const money = z.string().regex(/^-?\d+\.\d{2}$/);
@@ -23,8 +24,8 @@ export const offerSchema = z.strictObject({
   state: z.enum(['draft', 'in review', 'sent', 'replaced']),
   title: z.string(),
   client: z.string().optional(),
-  date: z.iso.date().optional(),
-  validUntil: z.iso.date().optional(),
+  date: calendarDate.optional(),
+  validUntil: calendarDate.optional(),
   catalogueRevision: z.string(),
   ruleRevision: z.string(),
   priceList: z.string(),

@@ -1,4 +1,6 @@
 import type { z } from 'zod';
+import { apart, issueText } from './issue-text.js';
+import { valueAt } from './value-at.js';
 import { fail, type Outcome, succeed } from './outcome.js';
 
 /** A field of a document that cannot be used: where it stands, what was given, what is allowed. */
@@ -7,13 +9,6 @@ export interface InputTrouble {
   readonly given: string;
   readonly message: string;
 }
-
-const valueAt = (document: unknown, path: readonly PropertyKey[]): unknown =>
-  path.reduce<unknown>(
-    (value, key) =>
-      typeof value === 'object' && value !== null ? (value as Record<PropertyKey, unknown>)[key] : undefined,
-    document,
-  );
 
 const pathText = (path: readonly PropertyKey[]): string =>
   path.reduce<string>(
@@ -40,13 +35,16 @@ export const readDocument = <S extends z.ZodType>(
   const parsed = schema.safeParse(document);
   if (parsed.success) return succeed(parsed.data);
   return fail(
-    parsed.error.issues.flatMap(flatten).map((issue) => {
-      const given = valueAt(document, issue.path);
-      return {
-        path: pathText(issue.path),
-        given: given === undefined ? 'nothing' : JSON.stringify(given).slice(0, 120),
-        message: issue.message,
-      };
-    }),
+    parsed.error.issues
+      .flatMap(flatten)
+      .flatMap(apart)
+      .map((issue) => {
+        const given = valueAt(document, issue.path);
+        return {
+          path: pathText(issue.path),
+          given: given === undefined ? 'nothing' : JSON.stringify(given).slice(0, 120),
+          message: issueText(schema, issue, document),
+        };
+      }),
   );
 };

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { inquirySchema } from './inquiry.js';
 import { frameSlots, setSlots, type SlotName } from './slot.js';
+import { calendarDate, percentText } from './typed-text.js';
 
 /** An item number, null for "none of these", absent while nobody has chosen. */
 const choice = z.string().nullable().optional();
@@ -65,17 +66,11 @@ export const systemSchema = z
         number: z.string().optional(),
         revision: z.string().optional(),
         client: z.string().optional(),
-        date: z.iso.date().optional(),
+        date: calendarDate.optional(),
         priceList: z.string().optional(),
-        discountPercent: z
-          .string()
-          .regex(/^\d{1,2}(\.\d{1,2})?$/)
-          .optional(),
+        discountPercent: percentText.optional(),
         discountReleasedBy: z.string().optional(),
-        taxPercent: z
-          .string()
-          .regex(/^\d{1,2}(\.\d{1,2})?$/)
-          .optional(),
+        taxPercent: percentText.optional(),
       })
       .optional(),
   })

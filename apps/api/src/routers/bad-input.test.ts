@@ -26,7 +26,7 @@ describe('an inquiry', () => {
       /10 000 L/,
     ],
     [{ ...inquiry, site: { zone: '3' } }, 'document.site.zone', '"3"', /"0"|none/],
-    [{ ...inquiry, colour: 'red' }, 'document', undefined, /colour/],
+    [{ ...inquiry, colour: 'red' }, 'document.colour', '"red"', /no such field; allowed are title, client/],
     [{ ...inquiry, title: '' }, 'document.title', '""', />=1/],
     [{ ...inquiry, title: 'a\u0000b' }, 'document.title', 'a character that cannot be stored', /NUL/],
     [{ ...inquiry, title: 'a\ud800b' }, 'document.title', 'a character that cannot be stored', /surrogate/],
@@ -148,6 +148,24 @@ describe('a calculation', () => {
     const bad = await run({ isentropicExponent: -1 });
     expect([bad.status, bad.error?.data.reason]).toEqual([422, 'CALCULATION_NOT_POSSIBLE']);
     expect(bad.error?.data.fields).toMatchObject([{ field: 'inputs.isentropicExponent', given: '-1' }]);
+    const none = await run({ foo: 1 }, 'closure.endForce');
+    expect(none.error?.data.fields).toEqual([
+      {
+        field: 'inputs.gasketDiameterM',
+        given: 'nothing',
+        problem: expect.stringMatching(/number > 0 \[m\]$/),
+      },
+      {
+        field: 'inputs.pressurePaGauge',
+        given: 'nothing',
+        problem: expect.stringMatching(/number ≥ 0 \[Pa\]$/),
+      },
+      {
+        field: 'inputs.foo',
+        given: '1',
+        problem: expect.stringMatching(/allowed are gasketDiameterM, press/),
+      },
+    ]);
     const unknown = await run({}, 'relief.nothing');
     expect([unknown.status, unknown.error?.data.reason]).toEqual([404, 'NOT_FOUND']);
   });

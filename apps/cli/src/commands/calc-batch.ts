@@ -4,6 +4,7 @@ import { exitCodes } from '../exit-code.js';
 import { parseJson } from '../input/read-json.js';
 import { longestLine, readLines } from '../input/read-lines.js';
 import { openInput } from '../input/read-text.js';
+import { counted } from '../text/status-text.js';
 import type { OrRefusal, Trouble } from '../trouble.js';
 import { calculate } from './calc-one.js';
 
@@ -67,10 +68,10 @@ export const runBatch = async (path: string, { terminal }: Request): Promise<OrR
     await terminal.out(`${JSON.stringify(answer)}\n`);
   }
   return succeed({
-    exit: exitCodes.done,
+    exit: failed === 0 ? exitCodes.done : exitCodes.notValid,
     notes:
       failed === 0
         ? []
-        : [`${String(failed)} of ${String(count)} lines have no result; their answers say why`],
+        : [`${String(failed)} of ${counted(count, 'line')} without a result; the answer to each says why`],
   });
 };

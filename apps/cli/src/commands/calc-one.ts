@@ -2,13 +2,12 @@ import {
   type CalculationError,
   type CalculationErrorCode,
   type Evidence,
+  nearestName,
   readDocument,
   succeed,
 } from '@flangewise/model';
-import type { Calculation } from '@flangewise/engineering';
 import { type Answer, type Request, textOption } from '../command.js';
 import { type ExitCode, exitCodes } from '../exit-code.js';
-import { nearestName } from '../input/edit-distance.js';
 import { readJson } from '../input/read-json.js';
 import { evidenceText } from '../text/evidence-text.js';
 import { invalidFields, type OrRefusal, refuse, type Trouble } from '../trouble.js';
@@ -31,18 +30,6 @@ const troubleOf = ({ code, message, field, given, allowed }: CalculationError): 
   message: allowed === undefined || message.includes(allowed) ? message : `${message} (allowed: ${allowed})`,
 });
 
-/** A field that the calculation does not have is named together with those that it has. */
-const inputTroubles = (subject: Calculation, troubles: readonly Trouble[]): readonly Trouble[] =>
-  troubles.map((trouble) =>
-    trouble.path === ''
-      ? {
-          ...trouble,
-          path: 'inputs',
-          message: `${trouble.message}; fields are ${Object.keys(subject.inputs.shape).join(', ')}`,
-        }
-      : trouble,
-  );
-
 const unknownCalculation = (id: string, known: readonly string[]): ReturnType<typeof refuse> => {
   const meant = nearestName(id, known);
   return refuse({
@@ -63,7 +50,7 @@ export const calculate = async (id: string, inputs: unknown): Promise<OrRefusal<
       calculations.map((c) => c.id),
     );
   const read = readDocument(subject.inputs, inputs);
-  if (!read.ok) return refuse(...inputTroubles(subject, invalidFields(read.error)));
+  if (!read.ok) return refuse(...invalidFields(read.error));
   const outcome = evaluateWithEvidence(subject, inputs as never);
   if (outcome.ok) return outcome;
   return { ok: false, error: { exit: exitOf[outcome.error.code], troubles: [troubleOf(outcome.error)] } };

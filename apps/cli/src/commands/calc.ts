@@ -9,7 +9,8 @@ export const calcCommand: Command = {
   summary: 'engineering calculations: list them, run one, or run a batch',
   details: `  calc list                   every calculation with its inputs, outputs and source
   calc ID --input FILE        one calculation with its steps
-  calc --batch FILE.jsonl     a line {id, calculation, inputs} in, a line {id, outputs} or {id, error} out
+  calc --batch FILE.jsonl     a line {id, calculation, inputs} in, a line {id, outputs} or {id, error} out;
+                              ends with 1 where a line has no result
 
 Pressures are gauge where the name of a field ends in PaGauge, absolute where it ends in PaAbs.`,
   options: [

@@ -17,7 +17,7 @@ export const checkCommand: Command = {
   run: async (request) => {
     const read = await readSystem(request);
     if (!read.ok) return read;
-    const { system, notes } = read.value;
+    const { system, title, notes } = read.value;
     const withEvidence = request.options['evidence'] === true;
     const released = await assessReleased(read.value, withEvidence);
     const { assessment } = released;
@@ -28,7 +28,7 @@ export const checkCommand: Command = {
         words: (columns) =>
           checkText(
             {
-              title: `${system.inquiry.title}, system ${system.name}`,
+              title,
               assessment,
               several: system.sets.length > 1,
               withEvidence,

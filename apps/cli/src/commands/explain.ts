@@ -11,7 +11,7 @@ export const explainCommand: Command = {
   run: async (request) => {
     const read = await readSystem(request, { orInquiry: true });
     if (!read.ok) return read;
-    const { system, bench, range, notes } = read.value;
+    const { system, title, bench, range, openPoints, notes } = read.value;
     const { explain } = await import('@flangewise/constraints');
     const answer = explain(system, bench);
     return succeed({
@@ -21,8 +21,9 @@ export const explainCommand: Command = {
         words: (columns) =>
           explainText(
             {
-              title: `${system.inquiry.title}, system ${system.name}`,
+              title,
               answer,
+              openPoints,
               currency: bench.range.prices === undefined ? undefined : range.priceList?.currency,
             },
             columns,

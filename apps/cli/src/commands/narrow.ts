@@ -12,7 +12,7 @@ export const narrowCommand: Command = {
   run: async (request) => {
     const read = await readSystem(request, { orInquiry: true });
     if (!read.ok) return read;
-    const { system, bench, notes } = read.value;
+    const { system, title, bench, openPoints, notes } = read.value;
     const { narrow } = await import('@flangewise/constraints');
     const answer = narrow(system, bench);
     return succeed({
@@ -22,8 +22,9 @@ export const narrowCommand: Command = {
         words: (columns) =>
           narrowText(
             {
-              title: `${system.inquiry.title}, system ${system.name}`,
+              title,
               answer,
+              openPoints,
               items: bench.range.items,
             },
             columns,

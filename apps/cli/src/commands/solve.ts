@@ -4,6 +4,7 @@ import { exitCodes } from '../exit-code.js';
 import { mediumNotes } from '../input/medium-notes.js';
 import { readInquiry } from '../input/read-inquiry.js';
 import { openRange } from '../range/open-range.js';
+import { openPointsNote } from '../text/open-points.js';
 import { solveText } from '../text/solve-text.js';
 import { type OrRefusal, refuse } from '../trouble.js';
 
@@ -77,7 +78,7 @@ export const solveCommand: Command = {
       return succeed({
         exit: exitCodes.done,
         told: { document, words: () => JSON.stringify(document, null, 2) },
-        notes,
+        notes: [...notes, ...openPointsNote(answer.openPoints)],
       });
     }
     const currency =

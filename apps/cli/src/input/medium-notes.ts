@@ -1,5 +1,4 @@
-import type { Inquiry } from '@flangewise/model';
-import { nearestName } from './edit-distance.js';
+import { type Inquiry, nearestName } from '@flangewise/model';
 
 /**
  * A note for every medium that no table knows, with the name that may have been meant. It is no trouble: the answer

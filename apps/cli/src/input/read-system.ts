@@ -1,7 +1,8 @@
-import { readDocument, succeed, type System, systemSchema } from '@flangewise/model';
+import { type OpenPoint, readDocument, succeed, type System, systemSchema } from '@flangewise/model';
 import type { Bench } from '@flangewise/constraints';
 import type { Request } from '../command.js';
 import { openRange, type OpenRange } from '../range/open-range.js';
+import { openPointsNote } from '../text/open-points.js';
 import { invalidFields, type OrRefusal, refuse } from '../trouble.js';
 import { checkInquiry, isSystemDocument } from './read-inquiry.js';
 import { itemTroubles } from './known-items.js';
@@ -13,8 +14,12 @@ export interface OpenSystem {
   readonly system: System;
   /** The same as it was typed. */
   readonly document: unknown;
+  /** What it is called above its answer. */
+  readonly title: string;
   readonly range: OpenRange;
   readonly bench: Bench;
+  /** What an inquiry leaves open; of a system its assessment tells. */
+  readonly openPoints: readonly OpenPoint[];
   readonly notes: readonly string[];
 }
 
@@ -71,6 +76,12 @@ const revisionNotes = (system: System, range: OpenRange): readonly string[] =>
         `The system was made with catalogue ${system.catalogueRevision}; this answer rests on ${range.catalogue.revision}.`,
       ];
 
+/** What the inquiry of a system leaves open before any part is chosen. */
+const openPointsOf = async (system: System, bench: Bench): Promise<readonly OpenPoint[]> => {
+  const { assess } = await import('@flangewise/constraints');
+  return assess(system, bench).openPoints;
+};
+
 /** Reads the system named by the first operand and holds it against the range. */
 export const readSystem = async (
   { operands, options, terminal }: Request,
@@ -88,15 +99,19 @@ export const readSystem = async (
   if (!bench.ok) return bench;
   const troubles = itemTroubles(system.value, bench.value.range.items);
   if (troubles.length > 0) return refuse(...troubles);
+  const openPoints = isSystemDocument(document) ? [] : await openPointsOf(system.value, bench.value);
   return succeed({
     system: system.value,
     document,
+    title: isSystemDocument(document) ? `${inquiry.title}, system ${system.value.name}` : inquiry.title,
     range: range.value,
+    openPoints,
     bench: bench.value,
     notes: [
       ...range.value.notes,
       ...revisionNotes(system.value, range.value),
       ...(await mediumNotes(inquiry.process.media)),
+      ...(options['json'] === true ? openPointsNote(openPoints) : []),
     ],
   });
 };

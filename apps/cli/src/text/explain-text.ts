@@ -1,4 +1,5 @@
-import type { Change, ExplainAnswer } from '@flangewise/model';
+import type { Change, ExplainAnswer, OpenPoint } from '@flangewise/model';
+import { openPointsSection } from './open-points.js';
 import { page, points, section } from './section.js';
 import { moneyText } from './status-text.js';
 import { hanging } from './wrap.js';
@@ -6,6 +7,7 @@ import { hanging } from './wrap.js';
 export interface ExplainTextInput {
   readonly title: string;
   readonly answer: ExplainAnswer;
+  readonly openPoints: readonly OpenPoint[];
   readonly currency: string | undefined;
 }
 
@@ -39,7 +41,10 @@ const changeText = ({ text, priceDifference }: Change, currency: string | undefi
     : `${text} (${priceDifference.startsWith('-') ? '' : '+'}${moneyText(priceDifference)} ${currency})`;
 
 /** Conflicts and repairs in words. */
-export const explainText = ({ title, answer, currency }: ExplainTextInput, columns: number): string =>
+export const explainText = (
+  { title, answer, openPoints, currency }: ExplainTextInput,
+  columns: number,
+): string =>
   page(
     [`${title}\n${hanging('', resultSentence(answer), columns)}`],
     ...answer.conflicts.map((conflict, k) =>
@@ -55,5 +60,6 @@ export const explainText = ({ title, answer, currency }: ExplainTextInput, colum
         columns,
       ),
     ),
+    openPointsSection(openPoints, columns),
     [`Catalogue ${answer.catalogueRevision}, rules ${answer.ruleRevision}`],
   );

@@ -1,4 +1,5 @@
-import type { Item, NarrowAnswer } from '@flangewise/model';
+import type { Item, NarrowAnswer, OpenPoint } from '@flangewise/model';
+import { openPointsSection } from './open-points.js';
 import { page, section } from './section.js';
 import { table } from './table.js';
 import { hanging } from './wrap.js';
@@ -6,6 +7,7 @@ import { hanging } from './wrap.js';
 export interface NarrowTextInput {
   readonly title: string;
   readonly answer: NarrowAnswer;
+  readonly openPoints: readonly OpenPoint[];
   readonly items: ReadonlyMap<string, Item>;
 }
 
@@ -26,7 +28,10 @@ const optionsText = (valid: readonly (string | null)[]): string => {
 };
 
 /** What is still possible in every slot, in words. */
-export const narrowText = ({ title, answer, items }: NarrowTextInput, columns: number): string => {
+export const narrowText = (
+  { title, answer, openPoints, items }: NarrowTextInput,
+  columns: number,
+): string => {
   const rows = Object.entries(answer.slots).map(([path, { chosen, valid, refused }]) => [
     path,
     `${String(valid.length)} of ${String(valid.length + refused.length)}`,
@@ -47,6 +52,7 @@ export const narrowText = ({ title, answer, items }: NarrowTextInput, columns: n
         columns,
       ),
     ),
+    openPointsSection(openPoints, columns),
     [`Catalogue ${answer.catalogueRevision}, rules ${answer.ruleRevision}`],
   );
 };

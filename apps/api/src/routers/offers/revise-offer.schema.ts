@@ -1,3 +1,4 @@
+import { calendarDate } from '@flangewise/model';
 import { z } from 'zod';
 import { id } from '../as-typed.js';
 import { offerLetter, percent } from './offer-terms.schema.js';
@@ -8,7 +9,7 @@ export const reviseOfferInput = z.object({
   discountPercent: percent.optional(),
   taxPercent: percent.optional(),
   /** Of the new letter; today where it is not given. */
-  date: z.iso.date('a calendar date like 2026-11-24 is allowed').optional(),
+  date: calendarDate.optional(),
 });
 
 export const reviseOfferOutput = offerLetter;
