@@ -30,6 +30,8 @@ export { type EndForm, endForms } from './geometry/end-form.js';
 export { geometryCalculations } from './geometry/geometry-calculations.js';
 export { cylinderPressure } from './strength/cylinder-pressure.js';
 export { cylinderThickness } from './strength/cylinder-thickness.js';
+export { conicalPressure } from './strength/conical-pressure.js';
+export { conicalThickness } from './strength/conical-thickness.js';
 export { ellipsoidalPressure } from './strength/ellipsoidal-pressure.js';
 export { ellipsoidalThickness } from './strength/ellipsoidal-thickness.js';
 export { externalPressureCylinder } from './strength/external-pressure-cylinder.js';

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import type { z } from 'zod';
 import { evaluate, evaluateWithEvidence } from '../calculation.js';
 import { stepFaults } from '../redone-by-hand.js';
 import { dustSurfaceLimit } from './dust-surface-limit.js';
@@ -17,7 +18,7 @@ import { categoryCovers } from './zones.js';
 
 const celsius = (value: number): number => value + 273.15;
 
-const stepsOf = (inputs: Parameters<typeof evaluateWithEvidence<typeof gasSurfaceLimit.inputs>>[1]) => {
+const stepsOf = (inputs: z.input<typeof gasSurfaceLimit.inputs>) => {
   const evidence = evaluateWithEvidence(gasSurfaceLimit, inputs);
   if (!evidence.ok) throw new Error(evidence.error.message);
   return evidence.value;

@@ -8,6 +8,7 @@ import { thickWallStress } from './thick-wall-stress.js';
 
 describe('a conical end', () => {
   const cone = {
+    code: 'EN 13445-3' as const,
     thickness: 0.012,
     innerDiameter: 0.3,
     cylinderThickness: 0.012,

@@ -93,7 +93,11 @@ describe('the end of a vessel, corroded', () => {
 
 describe('an end that a code does not have', () => {
   it.each([
-    ['a cone by ASME VIII-1', { code: 'ASME VIII-1', form: 'conical', coneHalfAngleDeg: 30 }, 'code'],
+    [
+      'a cone of 31° by ASME VIII-1',
+      { code: 'ASME VIII-1', form: 'conical', coneHalfAngleDeg: 31 },
+      'coneHalfAngleDeg',
+    ],
     ['a cone by AD 2000', { code: 'AD 2000', form: 'conical', coneHalfAngleDeg: 30 }, 'code'],
     ['an ellipsoid by AD 2000', { code: 'AD 2000', form: '2:1 ellipsoidal' }, 'code'],
     ['a cone without its angle', { form: 'conical' }, 'coneHalfAngleDeg'],

@@ -2,8 +2,8 @@ import { type Outcome, succeed } from '@flangewise/model';
 import type { StepLog } from '../calculation.js';
 import { type EndForm, torisphericalProportions } from '../geometry/end-form.js';
 import { missingInput } from '../missing-input.js';
-import { outOfRange } from '../out-of-range.js';
-import { conicalEndPressure } from './conical-end.js';
+import { conicalCodes, conicalEndPressure } from './conical-end.js';
+import { coneAngle } from './conical-fields.js';
 import { ellipsoidalCodes, ellipsoidalRules, thickestEllipsoidal } from './ellipsoidal-rules.js';
 import { flatEndLoadFactor } from './flat-end-rule.js';
 import type { PressureCode } from './pressure-fields.js';
@@ -79,28 +79,29 @@ export const endRating = (end: VesselEnd, log?: StepLog): Outcome<number> => {
       );
     }
     case 'conical': {
-      if (code !== 'EN 13445-3') return missingInput('code', 'a conical end needs EN 13445-3');
+      const known = conicalCodes.find((candidate) => candidate === code);
+      if (known === undefined) {
+        return missingInput('code', 'a conical end needs EN 13445-3 or ASME VIII-1');
+      }
       const angle = end.coneHalfAngleDeg;
       if (angle === undefined) {
         return missingInput('coneHalfAngleDeg', 'a conical end needs half of its opening angle, 10 to 60°');
       }
-      if (angle > 60) {
-        return outOfRange({
-          field: 'coneHalfAngleDeg',
-          given: angle,
-          unit: '°',
-          allowed: '10 to 60°, EN 13445-3 7.6',
-        });
-      }
+      const halfAngle = coneAngle(known, angle);
+      if (!halfAngle.ok) return halfAngle;
       return succeed(
-        conicalEndPressure({
-          thickness,
-          innerDiameter,
-          cylinderThickness: end.cylinderThickness - c,
-          halfAngleRad: (angle * Math.PI) / 180,
-          allowableStress,
-          jointEfficiency,
-        }),
+        conicalEndPressure(
+          {
+            code: known,
+            thickness,
+            innerDiameter,
+            cylinderThickness: end.cylinderThickness - c,
+            halfAngleRad: halfAngle.value,
+            allowableStress,
+            jointEfficiency,
+          },
+          log,
+        ),
       );
     }
   }

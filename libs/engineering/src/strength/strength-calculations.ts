@@ -1,5 +1,7 @@
 import type { Calculation } from '../calculation.js';
 import { assemblyPressure } from './assembly-pressure.js';
+import { conicalPressure } from './conical-pressure.js';
+import { conicalThickness } from './conical-thickness.js';
 import { cylinderPressure } from './cylinder-pressure.js';
 import { cylinderThickness } from './cylinder-thickness.js';
 import { ellipsoidalPressure } from './ellipsoidal-pressure.js';
@@ -27,6 +29,8 @@ import { vesselRating } from './vessel-rating.js';
 /** Strength of pressure parts. */
 export const strengthCalculations: readonly Calculation[] = [
   assemblyPressure,
+  conicalPressure,
+  conicalThickness,
   cylinderPressure,
   cylinderThickness,
   ellipsoidalPressure,

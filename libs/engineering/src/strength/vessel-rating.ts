@@ -6,7 +6,7 @@ import { coneHalfAngleField, extentField, lengthField } from '../geometry/geomet
 import { formulaStep } from '../formula-step.js';
 import { outOfRange } from '../out-of-range.js';
 import { shown } from '../shown.js';
-import { fromMemory } from '../source-reference.js';
+import { fromMemory, published } from '../source-reference.js';
 import { coverFields, coverOf } from './cover-fields.js';
 import { cylinderRules } from './cylinder-rules.js';
 import { cylinderSources } from './cylinder-sources.js';
@@ -192,9 +192,10 @@ export const vesselRating = calculation({
   }),
   formula: String.raw`PS = \min(P_\mathrm{shell}, P_\mathrm{end}, P_\mathrm{cover})`,
   range:
-    'as the parts: shell thin to e/De = 0.16 (EN 13445-3), thick above; torispherical end 0.001 to 0.08 De; cone to 60°, EN 13445-3 only; one opening, in the centre of the end',
+    'as the parts: shell thin to e/De = 0.16 (EN 13445-3), thick above; torispherical end 0.001 to 0.08 De; cone to 60° (EN 13445-3) or 30° (ASME VIII-1); one opening, in the centre of the end',
   source: [
     ...cylinderSources,
+    published('asme-viii-1 UG-32(f)'),
     ...torisphericalSources,
     ...sphereSources,
     ...flatEndSources,
