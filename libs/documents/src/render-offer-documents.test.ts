@@ -32,19 +32,23 @@ const bytesOf = (name: string): Buffer => Buffer.from(documents.find((one) => on
 const hasPoppler =
   spawnSync('pdftoppm', ['-v']).error === undefined && spawnSync('pdftotext', ['-v']).error === undefined;
 
-const inFolder = <T>(name: string, use: (file: string, folder: string) => T): T => {
+const inFolder = <T>(
+  name: string,
+  use: (file: string, folder: string) => T,
+  bytes: Uint8Array = bytesOf(name),
+): T => {
   const folder = mkdtempSync(join(tmpdir(), 'documents-'));
   try {
     const file = join(folder, name);
-    writeFileSync(file, bytesOf(name));
+    writeFileSync(file, bytes);
     return use(file, folder);
   } finally {
     rmSync(folder, { recursive: true });
   }
 };
 
-const textOf = (name: string): string =>
-  inFolder(name, (file) => spawnSync('pdftotext', ['-layout', file, '-'], { encoding: 'utf8' }).stdout)
+const textOf = (name: string, bytes?: Uint8Array): string =>
+  inFolder(name, (file) => spawnSync('pdftotext', ['-layout', file, '-'], { encoding: 'utf8' }).stdout, bytes)
     .replace(/[\u2009\u00a0]/g, ' ')
     .replace(/ +/g, ' ');
 
@@ -189,6 +193,18 @@ describe('documents of an offer', () => {
         'from memory, unverified',
       ])
         expect(text).toContain(words);
+    },
+  );
+
+  it.skipIf(!hasPoppler)(
+    'name who drew them, and tell the date alone where nobody is named (needs poppler-utils)',
+    async () => {
+      const { issue, ...sample } = sampleOffer();
+      const { author: _, ...unnamed } = issue;
+      const letter = await renderOffer(offerViewOf({ ...sample, issue: unnamed }), '2026-11-24');
+      expect(textOf('offer.pdf')).toMatch(/Drawn/);
+      expect(textOf('offer.pdf', letter)).toMatch(/\bDate\b/);
+      expect(textOf('offer.pdf', letter)).not.toMatch(/Drawn/);
     },
   );
 

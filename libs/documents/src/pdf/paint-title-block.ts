@@ -36,7 +36,9 @@ const rowsOf = ({
     { label: 'Title', main: block.title, note: subtitle, share: 4 },
   ],
   [
-    { label: 'Drawn', main: block.drawnBy, note: block.drawnOn, share: 2 },
+    block.drawnBy === ''
+      ? { label: 'Date', main: block.drawnOn, share: 2 }
+      : { label: 'Drawn', main: block.drawnBy, note: block.drawnOn, share: 2 },
     { label: 'Released', main: block.released, note: block.releasedNote, share: 2.8 },
     { label: 'Scale, projection', main: scale, note: 'A4', share: 2.2 },
     { label: 'Document', main: block.document, note: block.basis, share: 2.9 },

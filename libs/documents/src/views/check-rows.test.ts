@@ -54,7 +54,7 @@ describe('rows of the compliance summary', () => {
 
   it('are counted in words', () => {
     expect(checksSentence(assessment.results)).toBe(
-      '7 checks: 3 met, 1 met with caution, 1 not met, 1 outside the standard range, 1 not decidable. The heavy stroke is the limit.',
+      '7 checks: 3 met, 1 met with caution, 1 not met, 1 outside the standard range, 1 not decidable. The thick line marks the limit.',
     );
   });
 });

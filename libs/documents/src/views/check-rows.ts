@@ -26,7 +26,7 @@ const marginText = ({ status, reserve, unit }: RuleResult): string => {
 
 const restsOn = ({ source }: RuleResult): string => {
   const [first, ...others] = source;
-  if (first === undefined) return '–';
+  if (first === undefined) return 'no source named';
   const memory = source.some(({ basis }) => basis === 'from memory, unverified');
   const practice = source.every(({ basis }) => basis === 'common practice');
   const more = others.length === 0 ? '' : ` and ${String(others.length)} more`;
@@ -116,5 +116,5 @@ export const checksSentence = (results: readonly RuleResult[]): string => {
     .map((status) => ({ status, count: results.filter((result) => result.status === status).length }))
     .filter(({ count }) => count > 0)
     .map(({ status, count }) => `${String(count)} ${phrases[status]}`);
-  return `${formatNumber(results.length)} checks: ${counts.join(', ')}. The heavy stroke is the limit.`;
+  return `${formatNumber(results.length)} checks: ${counts.join(', ')}. The thick line marks the limit.`;
 };

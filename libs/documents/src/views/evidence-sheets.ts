@@ -23,7 +23,7 @@ const inputText = (value: unknown): string => {
   if (typeof value === 'number') return String(Number(value.toPrecision(6))).replace('-', '−');
   if (typeof value === 'string' || typeof value === 'boolean') return String(value);
   if (Array.isArray(value)) return value.map(inputText).join(', ');
-  if (value === null || value === undefined) return '–';
+  if (value === null || value === undefined) return 'not given';
   return Object.entries(value)
     .map(([name, inner]) => `${name} ${inputText(inner)}`)
     .join(' ');

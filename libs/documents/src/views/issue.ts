@@ -29,6 +29,7 @@ export interface TitleBlockView {
   readonly client: string;
   readonly clientNote: string;
   readonly title: string;
+  /** Empty where nobody is named. */
   readonly drawnBy: string;
   readonly drawnOn: string;
   readonly released: string;

@@ -199,7 +199,7 @@ const revisionRows = ({ issue, offer }: SpecificationInput): SpecificationView['
     {
       revision: offer.revision,
       change: 'This issue',
-      by: issue.author ?? '–',
+      by: issue.author ?? '',
       date: offer.date ?? issue.date ?? '',
     },
   ];

@@ -21,7 +21,7 @@ export const titleBlockView = ({ system, offer, issue, blocking }: TitleBlockInp
   client: offer.client ?? system.inquiry.client ?? 'client not named',
   clientNote: system.inquiry.contact === undefined ? '' : `for ${system.inquiry.contact}`,
   title: offer.title,
-  drawnBy: issue.author ?? '–',
+  drawnBy: issue.author ?? '',
   drawnOn: issue.date === undefined ? '' : dateText(issue.date),
   released: offer.watermark === undefined ? (issue.releasedBy ?? 'released') : 'not released',
   releasedNote: offer.watermark === undefined ? '' : counted(blocking.length),
