@@ -15,6 +15,8 @@ export interface CylinderUnderExternalPressure {
 export interface CylinderExternalLimits extends ExternalLimits {
   /** Number of lobes at which the elastic instability pressure is least. */
   readonly lobes: number;
+  /** ε at that number [-]. */
+  readonly strain: number;
 }
 
 const poisson = 0.3;
@@ -59,6 +61,7 @@ export const cylinderUnderExternalPressure = (
   const lowerBoundCollapse = yieldPressure * collapseRatio('cylinder', elasticInstability / yieldPressure);
   return {
     lobes,
+    strain: value,
     yieldPressure,
     elasticInstability,
     lowerBoundCollapse,

@@ -1,17 +1,14 @@
 import { z } from 'zod';
 import { type Outcome, succeed } from '@flangewise/model';
 import { calculation, quantity, type StepLog } from '../calculation.js';
-import { formulaStep } from '../formula-step.js';
 import { missingInput } from '../missing-input.js';
 import { outOfRange } from '../out-of-range.js';
 import { fromMemory, published } from '../source-reference.js';
 import { shown } from '../shown.js';
 import { asmeExternalCylinder } from './external-pressure-cylinder-asme.js';
-import {
-  type CylinderUnderExternalPressure,
-  cylinderUnderExternalPressure,
-} from './external-pressure-cylinder-en.js';
+import { cylinderUnderExternalPressure } from './external-pressure-cylinder-en.js';
 import { elasticLimitField, elasticModulusField, safetyFactorField } from './external-pressure-fields.js';
+import { explainCylinder } from './external-pressure-steps.js';
 import { length, thicknessField } from './pressure-fields.js';
 
 const stress = (symbol: string, description: string): z.ZodNumber =>
@@ -32,48 +29,6 @@ const inputs = z.strictObject({
   safetyFactor: safetyFactorField.optional(),
 });
 
-const explain = (shell: CylinderUnderExternalPressure, log: StepLog): void => {
-  const { elasticLimit: σ_e, elasticModulus: E, thickness: e, outerDiameter, unsupportedLength: L } = shell;
-  const R = (outerDiameter - e) / 2;
-  const { lobes, yieldPressure, elasticInstability, lowerBoundCollapse, allowable } =
-    cylinderUnderExternalPressure(shell);
-  log(
-    formulaStep({
-      symbol: 'P_y',
-      formula: 'min(σ_e · e / R, σ_e · (D_e² − D_i²) / (2 · D_e²))',
-      where: { σ_e, e, R, D_e: outerDiameter, D_i: outerDiameter - 2 * e },
-      value: yieldPressure,
-      unit: 'Pa',
-      note: 'mean radius R; the second is Lamé at the bore',
-    }),
-  );
-  log({
-    symbol: 'P_m',
-    formula: 'E e ε / R, ε least over the number of lobes n, eq. 8.5.2-6',
-    substituted: `${shown(E)} × ${shown(e)} × ε(n = ${String(lobes)}, L = ${shown(L)}) / ${shown(R)}`,
-    value: elasticInstability,
-    unit: 'Pa',
-  });
-  log({
-    symbol: 'P_r',
-    formula: 'P_y · curve(P_m / P_y)',
-    substituted: `${shown(yieldPressure)} × curve(${shown(elasticInstability / yieldPressure)})`,
-    value: lowerBoundCollapse,
-    unit: 'Pa',
-    note: 'table 8.5-5, cylinders; from memory, unverified',
-  });
-  log(
-    formulaStep({
-      symbol: 'P',
-      formula: 'P_r / S',
-      where: { P_r: lowerBoundCollapse, S: shell.safetyFactor },
-      value: allowable,
-      unit: 'Pa',
-      note: 'circularity within 0.5 % of the radius',
-    }),
-  );
-};
-
 const byEn13445 = (given: z.output<typeof inputs>, log?: StepLog): Outcome<number> => {
   const { unsupportedLengthM, elasticModulusPa, elasticLimitPa } = given;
   const needed = 'EN 13445-3 clause 8.5.2 needs it';
@@ -88,7 +43,7 @@ const byEn13445 = (given: z.output<typeof inputs>, log?: StepLog): Outcome<numbe
     elasticLimit: elasticLimitPa,
     safetyFactor: given.safetyFactor ?? 1.5,
   };
-  if (log !== undefined) explain(shell, log);
+  if (log !== undefined) explainCylinder(shell, 'P', log);
   return succeed(cylinderUnderExternalPressure(shell).allowable);
 };
 

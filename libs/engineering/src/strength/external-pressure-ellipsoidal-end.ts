@@ -7,6 +7,7 @@ import { fromMemory, published } from '../source-reference.js';
 import { shown } from '../shown.js';
 import { sphereUnderExternalPressure } from './external-pressure-dished.js';
 import { elasticLimitField, elasticModulusField, safetyFactorField } from './external-pressure-fields.js';
+import { explainSphere } from './external-pressure-steps.js';
 import { length, thicknessField } from './pressure-fields.js';
 
 const pressure = (symbol: string, description: string): z.ZodNumber =>
@@ -64,51 +65,17 @@ export const externalPressureEllipsoidalEnd = calculation({
         allowed: `at most ${shown(0.16 * R)} m (0.16 R)`,
       });
     }
-    const limits = sphereUnderExternalPressure({
+    const sphere = {
       radius: R,
       thickness: e,
       elasticModulus: E,
       elasticLimit: inputs.elasticLimitPa,
       safetyFactor: inputs.safetyFactor,
-    });
+    };
+    const limits = sphereUnderExternalPressure(sphere);
     if (log !== undefined) {
-      const { yieldPressure: P_y, elasticInstability: P_m, lowerBoundCollapse: P_r } = limits;
       log(formulaStep({ symbol: 'R', formula: 'D_e² / (4 · h)', where: { D_e, h }, value: R, unit: 'm' }));
-      log(
-        formulaStep({
-          symbol: 'P_y',
-          formula: '2 · σ_e · e / R',
-          where: { σ_e: inputs.elasticLimitPa, e, R },
-          value: P_y,
-          unit: 'Pa',
-        }),
-      );
-      log(
-        formulaStep({
-          symbol: 'P_m',
-          formula: '1.21 · E · e² / R²',
-          where: { E, e, R },
-          value: P_m,
-          unit: 'Pa',
-        }),
-      );
-      log({
-        symbol: 'P_r',
-        formula: 'P_y · curve(P_m / P_y)',
-        substituted: `${shown(P_y)} × curve(${shown(P_m / P_y)})`,
-        value: P_r,
-        unit: 'Pa',
-        note: 'table 8.5-5, dished ends; from memory, unverified',
-      });
-      log(
-        formulaStep({
-          symbol: 'P',
-          formula: 'P_r / S',
-          where: { P_r, S: inputs.safetyFactor },
-          value: limits.allowable,
-          unit: 'Pa',
-        }),
-      );
+      explainSphere(sphere, 'P', log);
     }
     return succeed({
       equivalentRadiusM: R,

@@ -203,8 +203,8 @@ describe('strength.vesselExternalRating', () => {
   it('shows jacket and vacuum together in its steps', () => {
     const evidence = evaluateWithEvidence(vesselExternalRating, { ...base, jacketPressurePaGauge: 3e5 });
     expect(evidence.ok && evidence.value.steps.map(({ symbol }) => symbol)).toEqual([
-      'P_shell',
-      'P_end',
+      ...['R', 'P_y', 'Z', 'ε', 'P_m', 'k', 'P_r', 'P_shell'],
+      ...['P_y', 'P_m', 'k', 'P_r', 'P_end'],
       'p_d',
     ]);
   });

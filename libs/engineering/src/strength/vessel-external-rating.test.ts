@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { evaluate, evaluateWithEvidence } from '../calculation.js';
-import type { EndForm } from '../geometry/end-form.js';
+import { type EndForm, endForms } from '../geometry/end-form.js';
+import { stepFaults } from '../redone-by-hand.js';
 import { collapseRatio } from './collapse-curve.js';
 import { externalPressureCylinder } from './external-pressure-cylinder.js';
 import { vesselExternalRating } from './vessel-external-rating.js';
@@ -84,7 +85,17 @@ describe('under pressure from outside', () => {
       form: 'flat',
       cylinderLengthM: 0,
     });
-    expect(evidence.ok && evidence.value.steps[0]?.value).toBe('no cylinder');
+    expect(evidence.ok && evidence.value.steps.map(({ symbol }) => symbol)).toEqual(['P_end', 'p_d']);
+  });
+
+  it.each(endForms)('can be redone from its steps: %s', (form) => {
+    const evidence = evaluateWithEvidence(vesselExternalRating, { ...vessel, form });
+    if (!evidence.ok) throw new Error(evidence.error.message);
+    const { steps, outputs } = evidence.value;
+    expect(stepFaults(steps)).toEqual([]);
+    const last = (name: string) => steps.findLast(({ symbol }) => symbol === name)?.value;
+    expect(last('P_shell')).toBe(outputs['shellPressurePa']);
+    expect(last('P_end')).toBe(outputs['endPressurePa']);
   });
 
   it('a plate thicker than wide counts as one as thick as wide', () => {

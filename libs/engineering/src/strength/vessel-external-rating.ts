@@ -11,6 +11,7 @@ import { commonPractice, fromMemory, published } from '../source-reference.js';
 import { cylinderUnderExternalPressure } from './external-pressure-cylinder-en.js';
 import { sphereUnderExternalPressure } from './external-pressure-dished.js';
 import { elasticLimitField, elasticModulusField, safetyFactorField } from './external-pressure-fields.js';
+import { explainCylinder, explainSphere } from './external-pressure-steps.js';
 
 const inputs = z.strictObject({
   innerDiameterM: lengthField('D_i', 'Inner diameter, new'),
@@ -83,25 +84,51 @@ const unsupportedLength = (given: Inputs): number => {
   return given.cylinderLengthM + 0.4 * end.height;
 };
 
-const shellLimit = (given: Inputs, state: Corroded): number => {
+const shellLimit = (given: Inputs, state: Corroded, log?: StepLog): number => {
   const length = unsupportedLength(given);
   if (length === 0) return Infinity;
-  return cylinderUnderExternalPressure({
+  const shell = {
     outerDiameter: state.innerDiameter + 2 * state.wall,
     thickness: state.wall,
     unsupportedLength: length,
     ...state.material,
-  }).allowable;
+  };
+  if (log !== undefined) explainCylinder(shell, 'P_shell', log);
+  return cylinderUnderExternalPressure(shell).allowable;
 };
 
-const endLimit = (given: Inputs, { innerDiameter, endWall, material }: Corroded): Outcome<number> => {
+const endLimit = (
+  given: Inputs,
+  { innerDiameter, endWall, material }: Corroded,
+  log?: StepLog,
+): Outcome<number> => {
   const { form, corrosionAllowanceM: c = 0 } = given;
-  const sphere = (radius: number): number =>
-    sphereUnderExternalPressure({ radius, thickness: endWall, ...material }).allowable;
+  const sphere = (radius: number): number => {
+    const crown = { radius, thickness: endWall, ...material };
+    if (log !== undefined) explainSphere(crown, 'P_end', log);
+    return sphereUnderExternalPressure(crown).allowable;
+  };
   switch (form) {
     case 'flat': {
       const ratio = Math.min(1, endWall / innerDiameter);
-      return succeed((material.elasticLimit / material.safetyFactor) * (ratio / flatAttachment) ** 2);
+      const pressure = (material.elasticLimit / material.safetyFactor) * (ratio / flatAttachment) ** 2;
+      log?.(
+        formulaStep({
+          symbol: 'P_end',
+          formula: 'σ_e / S · (e / (C · D_i))²',
+          where: {
+            σ_e: material.elasticLimit,
+            S: material.safetyFactor,
+            e: ratio * innerDiameter,
+            C: flatAttachment,
+            D_i: innerDiameter,
+          },
+          value: pressure,
+          unit: 'Pa',
+          note: 'flat end as under pressure from inside',
+        }),
+      );
+      return succeed(pressure);
     }
     case 'hemispherical':
       return succeed(sphere((innerDiameter + endWall) / 2));
@@ -118,49 +145,16 @@ const endLimit = (given: Inputs, { innerDiameter, endWall, material }: Corroded)
       }
       const halfAngle = (given.coneHalfAngleDeg * Math.PI) / 180;
       const outerDiameter = innerDiameter / Math.cos(halfAngle) + 2 * endWall;
-      return succeed(
-        cylinderUnderExternalPressure({
-          outerDiameter,
-          thickness: endWall,
-          unsupportedLength: innerDiameter / 2 / Math.sin(halfAngle),
-          ...material,
-        }).allowable,
-      );
+      const cone = {
+        outerDiameter,
+        thickness: endWall,
+        unsupportedLength: innerDiameter / 2 / Math.sin(halfAngle),
+        ...material,
+      };
+      if (log !== undefined) explainCylinder(cone, 'P_end', log);
+      return succeed(cylinderUnderExternalPressure(cone).allowable);
     }
   }
-};
-
-const explain = (
-  given: Inputs,
-  parts: { shell: number; end: number; demand: number },
-  log: StepLog,
-): void => {
-  log({
-    symbol: 'P_shell',
-    formula: 'P_r / S, EN 13445-3 8.5.2',
-    substituted: `e = ${shown(given.wallThicknessM - (given.corrosionAllowanceM ?? 0))} m, L = ${shown(unsupportedLength(given))} m, E = ${shown(given.elasticModulusPa)} Pa, σ_e = ${shown(given.elasticLimitPa)} Pa`,
-    value: Number.isFinite(parts.shell) ? parts.shell : 'no cylinder',
-    unit: 'Pa',
-    note: 'circularity within 0.5 %; curve from memory, unverified',
-  });
-  log({
-    symbol: 'P_end',
-    formula: `P_r / S, ${given.form} end, EN 13445-3 8.7, 8.8`,
-    substituted: `e = ${shown(given.endThicknessM - (given.corrosionAllowanceM ?? 0))} m`,
-    value: parts.end,
-    unit: 'Pa',
-    note: 'circularity within 1 %; curve from memory, unverified',
-  });
-  log(
-    formulaStep({
-      symbol: 'p_d',
-      formula: 'max(0, p_j + 101325 − p_i)',
-      where: { p_j: given.jacketPressurePaGauge ?? 0, p_i: given.innerPressurePaAbs ?? 0 },
-      value: parts.demand,
-      unit: 'Pa',
-      note: 'jacket pressure and vacuum act together',
-    }),
-  );
 };
 
 /**
@@ -219,15 +213,22 @@ export const vesselExternalRating = calculation({
       }
     }
     const state = corroded(given);
-    const end = endLimit(given, state);
+    const shell = shellLimit(given, state, log);
+    const end = endLimit(given, state, log);
     if (!end.ok) return end;
-    const shell = shellLimit(given, state);
     const allowablePressurePa = Math.min(shell, end.value);
-    const demand = Math.max(
-      0,
-      (given.jacketPressurePaGauge ?? 0) + standardAtmosphere - (given.innerPressurePaAbs ?? 0),
+    const { jacketPressurePaGauge: p_j = 0, innerPressurePaAbs: p_i = 0 } = given;
+    const demand = Math.max(0, p_j + standardAtmosphere - p_i);
+    log?.(
+      formulaStep({
+        symbol: 'p_d',
+        formula: 'max(0, p_j + 101325 − p_i)',
+        where: { p_j, p_i },
+        value: demand,
+        unit: 'Pa',
+        note: 'jacket pressure and vacuum act together',
+      }),
     );
-    if (log !== undefined) explain(given, { shell, end: end.value, demand }, log);
     return succeed({
       allowablePressurePa,
       limitingPart: shell <= end.value ? ('shell' as const) : ('end' as const),
