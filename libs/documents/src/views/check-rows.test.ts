@@ -32,6 +32,14 @@ describe('rows of the compliance summary', () => {
     expect(plain(row('Seal temperature').margin)).toBe('+145 K');
   });
 
+  it('tell no negative margin of what does not fail', () => {
+    const ratio = assessment.results.find(({ title }) => title === 'Operating ratio of the disc')!;
+    const marginOf = (status: typeof ratio.status): string =>
+      plain(checkRowsOf([{ ...ratio, kind: 'advice', status, reserve: -1e5 }], naming)[0]?.margin ?? '?');
+    expect(marginOf('met with caution')).toBe('');
+    expect(marginOf('not met')).toBe('−1 bar');
+  });
+
   it('say what is missing and never give it a number', () => {
     const open = row('Relief area');
     expect([plain(open.demand), plain(open.limit), open.margin]).toEqual(['?', '28.3 mm²', 'open']);

@@ -18,9 +18,14 @@ export interface CheckRow {
   readonly text: string;
 }
 
-const marginText = ({ status, reserve, unit }: RuleResult): string => {
+/** What is only advised may be exceeded: then there is no margin to be told, and nothing fails. */
+const isExceededAdvice = ({ status, reserve }: RuleResult): boolean =>
+  reserve !== undefined && reserve < 0 && (status === 'met' || status === 'met with caution');
+
+const marginText = (result: RuleResult): string => {
+  const { status, reserve, unit } = result;
   if (status === 'not decidable') return 'open';
-  if (reserve === undefined) return '';
+  if (reserve === undefined || isExceededAdvice(result)) return '';
   return `${differenceText(reserve, unit)}${status === 'outside standard range' ? ', review' : ''}`;
 };
 
