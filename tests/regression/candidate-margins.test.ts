@@ -11,6 +11,6 @@ it('ranks no candidate whose tightest check is exceeded', () => {
   const margins = answers.flatMap(([name, { candidates }]) =>
     candidates.map((one) => ({ name, letter: one.name, margin: one.leastMargin?.value ?? 0 })),
   );
-  expect(margins.length).toBeGreaterThan(10);
+  expect(margins.length).toBeGreaterThan(5);
   expect(margins.filter(({ margin }) => margin < 0)).toEqual([]);
 });
