@@ -135,7 +135,7 @@ describe('special.vessel', () => {
   it('shows its steps', () => {
     const evidence = evaluateWithEvidence(specialVessel, base);
     expect(evidence.ok && evidence.value.steps.map(({ symbol }) => symbol)).toEqual([
-      ...['e', 'e_n', 'β', 'P_s', 'P_y', 'e_e'],
+      ...['e', 'e_n', 'Y', 'Z', 'N', 'β_01', 'β_02', 'β', 'P_s', 'P_y', 'e_e'],
       ...['L', 'm', 'm_b'],
     ]);
     expect(evidence.ok && stepFaults(evidence.value.steps)).toEqual([]);

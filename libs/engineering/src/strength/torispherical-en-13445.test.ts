@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { type Calculation, evaluate, evaluateWithEvidence } from '../calculation.js';
-import { stepFaults } from '../redone-by-hand.js';
+import { redone, stepFaults } from '../redone-by-hand.js';
 import { torisphericalPressure } from './torispherical-pressure.js';
 import { torisphericalThickness } from './torispherical-thickness.js';
 import { vesselRating } from './vessel-rating.js';
@@ -31,8 +31,8 @@ const ask = (subject: Calculation, change: object) => evaluate(subject, { ...end
 describe('a torispherical end by EN 13445-3', () => {
   it('is checked against buckling of its knuckle where e ≤ 0.005 D_i', () => {
     const { pressure, values, first } = shown(0.003);
-    expect(Object.keys(values)).toEqual(['β', 'P_s', 'P_y', 'P_b']);
-    expect(first).toBe('β(0.0015, 0.100301)');
+    expect(Object.keys(values)).toEqual([...['Y', 'Z', 'N', 'β_01', 'β_02', 'β'], ...['P_s', 'P_y', 'P_b']]);
+    expect(first).toBe('min(0.0015; 0.04)');
     // 2 × 127.5 × 3/(2000 + 1.5); 150 × 3/(β × 1898.8); 111 × 150 (3/1898.8)^1.5 (200/1994)^0.825 MPa.
     expect(values['P_s']! / 382213.34).toBeCloseTo(1, 5);
     expect(values['P_y']! / 210627.327).toBeCloseTo(1, 5);
@@ -43,7 +43,28 @@ describe('a torispherical end by EN 13445-3', () => {
   it('is not where it is thicker', () => {
     // 0.005 × 1981 = 9.905 mm.
     expect(Object.keys(shown(0.0095).values)).toContain('P_b');
-    expect(Object.keys(shown(0.0105).values)).toEqual(['β', 'P_s', 'P_y']);
+    expect(Object.keys(shown(0.0105).values)).toEqual([
+      ...['Y', 'Z', 'N', 'β_01', 'β_02', 'β'],
+      ...['P_s', 'P_y'],
+    ]);
+  });
+
+  it.each([
+    [0.14, ['Y', 'Z', 'N', 'β_01', 'β_006', 'β']],
+    [0.3, ['Y', 'Z', 'N', 'β_01', 'β_02', 'β']],
+    // r / D_i is 0.4 / 1.96, past the last of the three curves.
+    [0.4, ['Y', 'Z', 'N', 'β_01', 'β_02', 'β']],
+  ])('can be redone with a knuckle of %d m', (knuckleRadiusM, symbols) => {
+    const evidence = evaluateWithEvidence(torisphericalPressure as Calculation, {
+      ...end,
+      knuckleRadiusM,
+      thicknessM: 0.02,
+    });
+    if (!evidence.ok) throw new Error(evidence.error.message);
+    const { steps } = evidence.value;
+    expect(steps.slice(0, 6).map(({ symbol }) => symbol)).toEqual(symbols);
+    expect(stepFaults(steps)).toEqual([]);
+    for (const { substituted } of steps) expect(redone(substituted)).toBeTypeOf('number');
   });
 
   it('has a knuckle from 0.06 to 0.2 D, and a wall from 0.001 D to 0.08 D or r/2', () => {

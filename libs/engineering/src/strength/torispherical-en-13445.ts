@@ -111,14 +111,7 @@ export const en13445Torispherical: TorisphericalRule = {
     const pressure = governing(limits);
     if (log !== undefined) {
       const { beta: β, innerDiameter: D_i } = limits;
-      log({
-        symbol: 'β',
-        formula: 'β(e / R, r / D_i), EN 13445-3 7.5.3.5',
-        substituted: `β(${shown(e / R)}, ${shown(r / D_i)})`,
-        value: β,
-        unit: '1',
-        note: 'from memory, unverified',
-      });
+      knuckleFactor(e / R, r / D_i, log);
       log(
         formulaStep({
           symbol: 'P_s',
