@@ -4,6 +4,7 @@ import { gasArea } from './gas-area.js';
 import { criticalPressureRatioOf, nozzleMassFlux } from './isentropic-flow.js';
 import { liquidArea } from './liquid-area.js';
 import { omegaCriticalRatioOf } from './omega-method.js';
+import { steamArea } from './steam-area.js';
 import { twoPhaseArea } from './two-phase-area.js';
 
 const valueOf = <T>(
@@ -43,6 +44,16 @@ describe('correction factors', () => {
     const halves = { backPressureCorrection: 0.8, combinationFactor: 0.9 };
     expect(
       valueOf(evaluate(gasArea, { ...gas, ...halves })).areaM2 / valueOf(evaluate(gasArea, gas)).areaM2,
+    ).toBeCloseTo(1 / 0.72, 12);
+    const steam = {
+      massFlowKgPerS: 1,
+      inletPressurePaAbs: 10e5,
+      temperatureK: 460,
+      dischargeCoefficient: 0.9,
+    };
+    expect(
+      valueOf(evaluate(steamArea, { ...steam, ...halves })).areaM2 /
+        valueOf(evaluate(steamArea, steam)).areaM2,
     ).toBeCloseTo(1 / 0.72, 12);
     expect(
       valueOf(evaluate(liquidArea, { ...liquid, ...halves, viscosityCorrection: 0.5 })).areaM2 /

@@ -36,6 +36,39 @@ const worst = (inputs: object) => {
 };
 
 describe('worst inflow', () => {
+  it.each([
+    ['gas supply', { flowCoefficientKv: 1e3 }],
+    ['fire', { wettedAreaM2: 1e3 }],
+    ['heater runaway', { heaterPowerW: 1e9 }],
+    ['thermal expansion', { heatInputW: 1e10 }],
+  ])('is governed by any scenario that is made the worst: %s', (governing, change) => {
+    const small = { ...supply, ...fire, ...expansion, flowCoefficientKv: 1e-6, heaterPowerW: 1 };
+    const found = worst({ ...small, ...change });
+    expect(found.governing).toBe(governing);
+    const own = {
+      'gas supply': found.gasSupplyAreaM2,
+      fire: found.fireAreaM2,
+      'heater runaway': found.heaterAreaM2,
+      'thermal expansion': found.expansionAreaM2,
+    };
+    expect(found.areaM2).toBe(own[governing as keyof typeof own]);
+    expect(worst(small).areaM2).toBeLessThan(found.areaM2!);
+  });
+
+  it('says in its last step what governs, or that nothing could be computed', () => {
+    const lastOf = (inputs: object) => {
+      const evidence = evaluateWithEvidence(worstInflow, { relievingPressurePaAbs: 61e5, ...inputs });
+      if (!evidence.ok) throw new Error(evidence.error.message);
+      return evidence.value.steps.at(-1);
+    };
+    expect(lastOf(fire)).toMatchObject({
+      symbol: 'A',
+      note: expect.stringMatching(/^fire governs\. A runaway/u) as string,
+    });
+    expect(lastOf(fire)?.substituted).toMatch(/^fire 0\.\d+$/u);
+    expect(lastOf({})).toMatchObject({ value: 'none', substituted: 'no scenario has all of its inputs' });
+  });
+
   it('computes each scenario whose inputs are given, and takes the largest area', () => {
     const found = worst({ ...supply, ...fire, ...expansion, heaterPowerW: 6000 });
     const areas = [found.gasSupplyAreaM2!, found.fireAreaM2!, found.heaterAreaM2!, found.expansionAreaM2!];
