@@ -234,32 +234,18 @@ export class BranchAndBound {
     return changed;
   }
 
-  /** The variable whose second least cost is furthest above the least, weighted by failures and domain size. */
+  /** The variable with most failures for its size. */
   private pick(variables: Int32Array): number {
     const { network } = this.task;
-    const { layout, state } = network;
     let best = -1;
     let bestScore = -1;
     for (const x of variables) {
       const size = domainSize(network, x);
       if (size < 2) continue;
-      const costs = this.task.cost[x] as Float64Array;
-      const start = layout.domain[x] as number;
-      let least = Infinity;
-      let second = Infinity;
-      for (let w = start; w < (layout.domain[x + 1] as number); w++)
-        for (let word = state[w] as number; word !== 0; word &= word - 1) {
-          const c = costs[((w - start) << 5) + lowestBit(word)] as number;
-          if (c < least) {
-            second = least;
-            least = c;
-          } else if (c < second) second = c;
-        }
-      const score = ((second - least + 0.1) * (network.failures[x] as number)) / size;
-      if (score > bestScore) {
-        bestScore = score;
-        best = x;
-      }
+      const score = (network.failures[x] as number) / Math.log(size);
+      if (score <= bestScore) continue;
+      bestScore = score;
+      best = x;
     }
     return best;
   }

@@ -3,6 +3,7 @@ import { BranchAndBound } from './branch-and-bound.js';
 import { openComponents } from './components.js';
 import { DiagramSearch } from './diagram-search.js';
 import type { Diagrams } from './diagrams.js';
+import { dropDominated } from './dominance.js';
 import type { Ticker } from './meter.js';
 import type { Network } from './network.js';
 import { Search } from './search.js';
@@ -41,10 +42,13 @@ function cheapestGroups({ network, state, cost }: CheapestTask): Int32Array {
 }
 
 /** The cheapest solution under a propagated state, with proof; null where none costs less than `below`. */
-export function cheapest(task: CheapestTask, meter: Ticker): Cheapest | null {
+export function cheapest(asked: CheapestTask, meter: Ticker): Cheapest | null {
+  const diagram = asked.diagrams?.within(asked.state, meter);
+  if (diagram) return new DiagramSearch(asked, diagram, meter).run();
+  const task = { ...asked, state: Uint32Array.from(asked.state) };
   const { network, state, cost, below = Infinity } = task;
-  const diagram = task.diagrams?.within(state, meter);
-  if (diagram) return new DiagramSearch(task, diagram, meter).run();
+  network.state = state;
+  dropDominated(network, cost);
   // A fresh order of search, so that the same question has the same answer whatever was asked before.
   network.failures.fill(1);
   const least = cheapestGroups(task);

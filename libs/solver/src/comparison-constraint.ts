@@ -1,4 +1,5 @@
 import { lowestBit } from './bits.js';
+import type { ClassOrder } from './class-order.js';
 import type { Constraint, Effort } from './constraint.js';
 import { isSatisfied } from './is-satisfied.js';
 import { neededPositions } from './needed-positions.js';
@@ -173,6 +174,21 @@ class LoadScan {
     return this.table.loads[index] as number;
   }
 
+  /** A class that never loads more may stand in. */
+  orderOf(position: number): ClassOrder {
+    const n = this.table.counts[position] as number;
+    const stride = this.strides[position] as number;
+    const order = new Uint8Array(n * n).fill(1);
+    const { loads } = this.table;
+    for (let at = 0; at < loads.length; at++) {
+      const a = Math.floor(at / stride) % n;
+      const first = at - a * stride;
+      for (let b = 0; b < n; b++)
+        if ((loads[first + b * stride] as number) > (loads[at] as number)) order[a * n + b] = 0;
+    }
+    return order;
+  }
+
   private classAt(position: number): number {
     return (this.present[position] as Int32Array)[this.cursor[position] as number] as number;
   }
@@ -263,6 +279,12 @@ export class ComparisonConstraint implements Constraint {
   allows(classes: Int32Array): boolean {
     const n = this.demand.views.length;
     return this.demand.loadOf(classes, 0) + this.limit.loadOf(classes, n) <= 0;
+  }
+
+  orderOf(position: number): ClassOrder | null {
+    if (this.shared.size > 0) return null;
+    const n = this.demand.views.length;
+    return position < n ? this.demand.orderOf(position) : this.limit.orderOf(position - n);
   }
 
   isExact(): boolean {

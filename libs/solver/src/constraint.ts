@@ -1,3 +1,4 @@
+import type { ClassOrder } from './class-order.js';
 import type { Network } from './network.js';
 import type { ConstraintSpec } from './problem.js';
 
@@ -51,4 +52,6 @@ export interface Constraint {
    * Only constraints that can work this out quickly offer it.
    */
   cheapestOf?(network: Network, costs: readonly Float64Array[]): readonly Float64Array[];
+  /** Which classes of a position may stand in for which; null where working it out takes too long. */
+  orderOf?(position: number): ClassOrder | null;
 }

@@ -1,4 +1,6 @@
 import { lowestBit } from './bits.js';
+import type { ClassOrder } from './class-order.js';
+import { classInclusion, nodeInclusion } from './inclusion.js';
 import type { Constraint, Effort } from './constraint.js';
 import type { DecisionDiagram, Layer } from './decision-diagram.js';
 import { isSatisfied } from './is-satisfied.js';
@@ -28,6 +30,7 @@ export class TableConstraint implements Constraint {
   private costBefore: Float64Array[] | null = null;
   private costAfter: Float64Array[] | null = null;
   private cheapest: Float64Array[] | null = null;
+  private includes: readonly Uint8Array[] | null = null;
 
   constructor(
     readonly spec: ConstraintSpec,
@@ -127,6 +130,11 @@ export class TableConstraint implements Constraint {
       }
     }
     return cheapest;
+  }
+
+  orderOf(position: number): ClassOrder | null {
+    this.includes ??= nodeInclusion(this.bound.diagram);
+    return this.includes && classInclusion(this.bound.diagram, this.includes, position);
   }
 
   /** Lists the present classes of a position. @returns how many */
