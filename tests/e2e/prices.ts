@@ -1,4 +1,7 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { pricedDemoCatalogue } from '@flangewise/catalogue/prices';
+import { checkout } from '../run/command.js';
 
 /** A unit of measure after a number: that is no price. */
 const unit = '[\\s\\u2060]*(?:1/min|mPa|[cm]?m[²³]?|k?W|k?N|L|K|°C|bar|kg|s|min|h)(?!\\w)';
@@ -25,6 +28,26 @@ export const prices: ReadonlySet<number> = new Set(
 /** The list prices that occur in a text. */
 export const pricesIn = (text: string): readonly number[] =>
   [...numbersIn(text)].filter((number) => prices.has(number));
+
+/** What scripts are made of, without the price lists: constants of calculations, tables of materials, years of sources. */
+const sources = ['libs', 'apps/web/src'].flatMap((folder) =>
+  readdirSync(join(checkout, folder), { recursive: true, encoding: 'utf8' })
+    .filter((file) => /\.(tsx?|json)$/.test(file))
+    .filter((file) => !/node_modules|\.test\.|fixtures|reference/.test(file))
+    .map((file) => readFileSync(join(checkout, folder, file), 'utf8'))
+    .filter((source) => !/"(prices|specialRates)":/.test(source)),
+);
+
+/** Numbers in the sources of the scripts, however they are written. */
+const written: ReadonlySet<number> = new Set(
+  sources.flatMap((source) =>
+    (source.match(/\d[\d_]*(\.\d+)?(e\d+)?/g) ?? []).map((one) => Number(one.replaceAll('_', ''))),
+  ),
+);
+
+/** List prices in a script that none of its sources accounts for. */
+export const leakedPricesIn = (script: string): readonly number[] =>
+  pricesIn(script).filter((number) => !written.has(number));
 
 /** An amount beside its item number, as in a price list; a rate of special vessels. */
 const amounts: readonly RegExp[] = [
