@@ -126,6 +126,7 @@ export class Desk {
         assessment,
         commercial: this.#commercial(system, bench),
         drawing: drawingFactsOf(system, bench.range, assessment),
+        specials: this.#specialNames(bench),
       };
     },
     narrow: ({ system, bench }) => narrow(system, bench),
@@ -175,6 +176,13 @@ export class Desk {
     return outcome.ok
       ? succeed({ system: outcome.value, bench: benchOf(outcome.value, this.#bench) })
       : fail(outcome.error);
+  }
+
+  #specialNames({ range }: Bench): Readonly<Record<string, string>> {
+    const { items } = this.#bench.range;
+    return Object.fromEntries(
+      [...range.items.values()].filter(({ id }) => !items.has(id)).map(({ id, name }) => [id, name]),
+    );
   }
 
   #commercial(system: System, bench: Bench): Commercial {

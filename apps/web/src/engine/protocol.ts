@@ -38,6 +38,8 @@ export interface SystemView {
   readonly assessment: Assessment;
   readonly commercial: Commercial;
   readonly drawing: DrawingFacts;
+  /** Names of the special parts that are made for this system, by their numbers. */
+  readonly specials: Readonly<Record<string, string>>;
 }
 
 /** What an option would mean for the whole system, every other choice kept. */

@@ -14,7 +14,7 @@ export function BlockingList({ sentences }: { readonly sentences: readonly strin
   if (sentences.length === 0)
     return (
       <p className="mt-1">
-        <StatusMark status="met" /> Nothing.
+        <StatusMark status="met" /> Nothing is left to do.
       </p>
     );
   return (

@@ -39,7 +39,7 @@ export function NewOffer({ systemId }: { readonly systemId: string }) {
   const view = useCandidateView(engine.data, system.data?.document);
   const names = useMemo(() => new Map(engine.data?.items.map((item) => [item.id, item.name])), [engine.data]);
   const nameOf = (item: string | null | undefined): string =>
-    item == null ? 'none' : (names.get(item) ?? item);
+    item == null ? 'none' : (names.get(item) ?? view?.specials[item] ?? item);
   if (system.data === undefined || me === undefined)
     return <Loading sheet="Offer" what="the system" query={system} />;
   const { assessment, name } = system.data;
@@ -86,7 +86,7 @@ export function NewOffer({ systemId }: { readonly systemId: string }) {
           )}
         </section>
         <aside className="sec">
-          <h2>What stands against sending it</h2>
+          <h2>Before it can be sent</h2>
           <BlockingList sentences={assessment.blocking} />
         </aside>
       </main>

@@ -45,16 +45,24 @@ export function OfferPage({ id }: { readonly id: string }) {
   const { offer } = record;
   const isEngineer = me.role === 'applications_engineer';
   const maySend = isEngineer && (record.state === 'draft' || record.state === 'in_review');
+  const isBlocked = record.blocking.length > 0;
   const actions = maySend ? (
-    <button
-      type="button"
-      className="btn btn-ink"
-      disabled={send.isPending || record.blocking.length > 0}
-      title={record.blocking.length > 0 ? 'Something still stands against sending it: see below' : undefined}
-      onClick={() => send.mutate()}
-    >
-      Send the offer
-    </button>
+    <>
+      {isBlocked && (
+        <a id="why-not-sent" href="#before-sending" className="text-[12px]">
+          Not ready to be sent
+        </a>
+      )}
+      <button
+        type="button"
+        className="btn btn-ink"
+        disabled={send.isPending || isBlocked}
+        aria-describedby={isBlocked ? 'why-not-sent' : undefined}
+        onClick={() => send.mutate()}
+      >
+        Send the offer
+      </button>
+    </>
   ) : undefined;
   return (
     <Page
@@ -81,7 +89,8 @@ export function OfferPage({ id }: { readonly id: string }) {
               {offer.validUntil === undefined ? '' : `, valid until ${isoDayText(offer.validUntil)}`}
             </p>
           </div>
-          <p className="say mb-3 max-w-[70ch]">
+          {/* On wide screens the head of the page says it. */}
+          <p className="say mb-3 max-w-[70ch] xl:hidden print:block">
             {offer.title}
             {offer.client === undefined ? '' : `, for ${offer.client}`}.
           </p>

@@ -32,12 +32,14 @@ export function Positions({ offer }: { readonly offer: Offer }) {
             <td className="num">{position.quantity}</td>
             {priced && (
               <td className="num text-ink2 max-sm:hidden">
-                {position.unitPrice === null ? '–' : exactPriceText(position.unitPrice, offer.currency)}
+                {position.unitPrice === null
+                  ? 'not listed'
+                  : exactPriceText(position.unitPrice, offer.currency)}
               </td>
             )}
             {priced && (
               <td className="num">
-                {position.total === null ? '–' : exactPriceText(position.total, offer.currency)}
+                {position.total === null ? 'not listed' : exactPriceText(position.total, offer.currency)}
               </td>
             )}
           </tr>

@@ -14,6 +14,7 @@ export interface ReleaseFormProps {
 export function ReleaseForm({ what, isBusy, onRelease }: ReleaseFormProps) {
   const id = useId();
   const [note, setNote] = useState('');
+  const lacksReason = note.trim() === '';
   return (
     <form
       className="grid gap-2 py-2"
@@ -32,11 +33,21 @@ export function ReleaseForm({ what, isBusy, onRelease }: ReleaseFormProps) {
         value={note}
         onChange={(event) => setNote(event.target.value)}
       />
-      <div>
-        <button type="submit" className="btn" disabled={isBusy || note.trim() === ''}>
+      <p className="flex flex-wrap items-center gap-x-3 gap-y-1">
+        <button
+          type="submit"
+          className="btn"
+          disabled={isBusy || lacksReason}
+          aria-describedby={lacksReason ? `${id}-lacks` : undefined}
+        >
           Release the {what}
         </button>
-      </div>
+        {lacksReason && (
+          <span id={`${id}-lacks`} className="lab">
+            Give the reason first; it is kept with the offer.
+          </span>
+        )}
+      </p>
     </form>
   );
 }

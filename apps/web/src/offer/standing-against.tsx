@@ -27,8 +27,8 @@ export function StandingAgainst({
     onSuccess: onChange,
   });
   return (
-    <section className="sec">
-      <h2>What stands against sending it</h2>
+    <section className="sec scroll-mt-4" id="before-sending">
+      <h2>Before it can be sent</h2>
       <BlockingList sentences={record.blocking} />
       {record.releases.map(({ what, note, by, at }) => (
         <p key={what} className="row py-1.5">

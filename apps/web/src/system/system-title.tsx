@@ -53,11 +53,12 @@ export function SystemTitle({ bench, system, priceListId, mayFreeze, saved }: Sy
   const { assessment, commercial, currency } = bench;
   const margin = assessment?.leastMargin;
   const last = freezing.data ?? system.revisions[0];
+  const title = titleOf(bench);
   const longest = commercial?.chain[0]?.step;
   return (
     <TitleBlock
       name={system.name}
-      title={titleOf(bench)}
+      title={title}
       note={closureOf(bench)}
       price={
         currency === undefined
@@ -66,18 +67,19 @@ export function SystemTitle({ bench, system, priceListId, mayFreeze, saved }: Sy
               list: `list ${priceListId ?? ''}`,
               text:
                 commercial === undefined
-                  ? '–'
+                  ? 'open'
                   : commercial.listPrice === null
                     ? unpriced
                     : priceText(commercial.listPrice, currency),
             }
       }
       delivery={{
-        text: commercial === undefined || commercial.weeks === 0 ? '–' : `${String(commercial.weeks)} weeks`,
-        longest: longest === undefined ? '' : `longest: ${longest}`,
+        text:
+          commercial === undefined || commercial.weeks === 0 ? 'open' : `${String(commercial.weeks)} weeks`,
+        longest: longest === undefined || longest === title ? '' : `longest: ${longest}`,
       }}
       margin={{
-        text: margin == null ? '–' : marginText(margin.value),
+        text: margin == null ? 'open' : marginText(margin.value),
         title: margin?.title ?? 'nothing decided yet',
         className:
           assessment === undefined || assessment.status === 'met' ? '' : statusClass(assessment.status),

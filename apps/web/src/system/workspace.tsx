@@ -113,8 +113,8 @@ export function Workspace({ me, system, inquiry, job, links, engine }: Workspace
   const names = useMemo(() => new Map(engine.items.map(({ id, name }) => [id, name])), [engine.items]);
   const nameOf = useCallback(
     (id: string | null | undefined): string =>
-      id === undefined ? 'open' : id === null ? 'none' : (names.get(id) ?? id),
-    [names],
+      id === undefined ? 'open' : id === null ? 'none' : (names.get(id) ?? view?.specials[id] ?? id),
+    [names, view?.specials],
   );
   const read = useMemo(() => readDocument(inquirySchema, document.inquiry), [document.inquiry]);
   const bench: Workbench = {
