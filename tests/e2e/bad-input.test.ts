@@ -54,7 +54,7 @@ it('refuses what cannot be an inquiry, says why, and keeps what was typed', asyn
     const other = page.getByLabel('or volume of the vessel');
     await other.fill('3 L');
     await importButton(page).setInputFiles(file('kg.json', JSON.stringify(wrong)));
-    await page.getByText('The file stands in the fields below').waitFor();
+    await page.getByText('The fields below show the file').waitFor();
     expect(await page.getByLabel('Liquid in the vessel').inputValue()).toBe('1.5 kg');
     expect(await other.inputValue(), 'a field of which the file says nothing').toBe('');
     const said = await saidAt(page, 'Liquid in the vessel');

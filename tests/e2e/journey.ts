@@ -14,7 +14,7 @@ export async function openNewInquiry(page: Page): Promise<void> {
 /** Reads an inquiry of the acceptance tests into the form. */
 export async function importInquiry(page: Page, name: string): Promise<void> {
   await importButton(page).setInputFiles(inquiryFile(name));
-  await page.getByText('The file stands in the fields below').waitFor();
+  await page.getByText('The fields below show the file').waitFor();
 }
 
 /** What a procedure of the API answers to the next request of the page. */

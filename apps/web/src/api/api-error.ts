@@ -18,5 +18,5 @@ export const mayHelpAgain = (error: unknown): boolean => reasonOf(error) !== 'RO
 /** What went wrong, in words for the person. */
 export const errorText = (error: unknown): string => {
   if (isOffline(error)) return 'The server cannot be reached. Nothing is lost.';
-  return error instanceof Error ? error.message : 'Something failed that has no words. Load the page again.';
+  return error instanceof Error ? error.message : 'Something went wrong. Load the page again.';
 };

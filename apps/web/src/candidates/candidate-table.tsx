@@ -29,7 +29,7 @@ function Margin({ candidate }: { readonly candidate: Candidate }) {
   return (
     <>
       <b className={`font-semibold ${status === 'met' ? '' : statusClass(status)}`}>
-        {leastMargin === null ? '–' : marginText(leastMargin.value)}
+        {leastMargin === null ? 'open' : marginText(leastMargin.value)}
       </b>{' '}
       <StatusMark status={status} />
       <span className="lab block">{leastMargin?.title ?? ''}</span>

@@ -91,7 +91,7 @@ export function CandidatesPage({ inquiryId }: { readonly inquiryId: string }) {
             )}
             {solved.isFetching && (
               <Working
-                text="Looking for systems that fit. Every rule is held against the whole range."
+                text="Searching the whole range for systems that fit."
                 onStop={() => void queries.cancelQueries({ queryKey: solvedKey(inquiry) })}
               />
             )}

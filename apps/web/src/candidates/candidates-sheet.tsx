@@ -1,5 +1,6 @@
 'use client';
 
+import { formatCount } from '@flangewise/quantities';
 import { useState } from 'react';
 import type { Outputs } from '../api/client';
 import type { InquiryRecord } from '../api/use-inquiry';
@@ -71,11 +72,14 @@ export function CandidatesSheet(props: CandidatesSheetProps) {
           <h1>{headline(candidates.length)}</h1>
           {hasChart && (
             <p className="say-sm max-lg:hidden">
-              Lower is cheaper, further right is better, in both panels. Nothing beats those on the dashed
-              line.
+              In both panels lower is cheaper and further right is better. The dashed line joins the
+              candidates that no other beats.
             </p>
           )}
           {answer.result === 'not proved' && <p className="say-sm">The search was stopped: more may fit.</p>}
+          {answer.count !== null && answer.count !== '0' && (
+            <p className="lab">{formatCount(answer.count)} combinations of parts fit in all</p>
+          )}
           {hasChart && answer.openPoints.length > 0 && (
             <a href="#still-open" className="ml-auto">
               {answer.openPoints.length} still open

@@ -55,7 +55,7 @@ export function NothingFits({ inquiryId, document, mayChange }: NothingFitsProps
     staleTime: Number.POSITIVE_INFINITY,
   });
   if (isError) return <Fault text={errorText(error)} />;
-  if (data === undefined) return <Working text="Looking for what cannot hold together." />;
+  if (data === undefined) return <Working text="Looking for the reason." />;
   /** The changed inquiry stands in the form, unsaved: the client has to agree first. */
   const tryIt = (repair: Change): void => {
     keepDraft(inquiryId, formOf(withChange(openDocument(document), repair, data).inquiry));
@@ -83,7 +83,9 @@ export function NothingFits({ inquiryId, document, mayChange }: NothingFitsProps
           ))}
         </ul>
         {mayChange && (
-          <p className="lab mt-1">“Try” puts the change into the inquiry, unsaved: the client must agree.</p>
+          <p className="lab mt-1">
+            “Try” enters the change in the inquiry without saving it; the client must agree to it.
+          </p>
         )}
       </section>
     </div>

@@ -36,7 +36,7 @@ export function ImportButton({ onRead }: ImportButtonProps) {
       onDrop={drop}
     >
       <p className="flex flex-wrap items-center gap-x-3 gap-y-1">
-        <span className="text-ink2">Drop an inquiry sheet here, a JSON file, or</span>
+        <span className="text-ink2">Drop an inquiry file (JSON) here, or</span>
         <label
           htmlFor={id}
           className="btn focus-within:outline-2 focus-within:outline-offset-2 focus-within:outline-given"

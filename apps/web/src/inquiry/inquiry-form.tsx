@@ -126,7 +126,7 @@ export function InquiryForm({ id, document, job, links, whyNot, save, onSaved }:
                 />
                 {before !== undefined && (
                   <p className="mt-2 flex items-center gap-3">
-                    The file stands in the fields below.
+                    The fields below show the file.
                     <button
                       type="button"
                       className="btn btn-sm"

@@ -25,7 +25,7 @@ export function OpenPoints({ points }: { readonly points: readonly OpenPoint[] }
       <div className="sec-head">
         <h2>Still open</h2>
         <span className="lab">
-          {points.length === 0 ? 'nothing that is known to matter' : `${String(points.length)} to ask`}
+          {points.length === 0 ? 'nothing to ask' : `${String(points.length)} to ask`}
         </span>
       </div>
       <ol className="grid">

@@ -20,7 +20,7 @@ export function SiteSection() {
     <Section title="Place and use">
       <Row>
         <ChoiceField name="site.zone" label="Hazardous area" options={zones} />
-        <TextField name="site.zoneGas" label="Gas that makes the zone" placeholder="hydrogen" />
+        <TextField name="site.zoneGas" label="Gas of the hazardous area" placeholder="hydrogen" />
         <TextField name="requirements.openingsPerDay" label="Opened how often a day" placeholder="2" />
       </Row>
       <Row>

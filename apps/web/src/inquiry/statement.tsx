@@ -9,13 +9,13 @@ export function Statement() {
   return (
     <div>
       <label htmlFor={fieldId('statement')} className="lab mb-1 block">
-        As it came in
+        In the client’s words
       </label>
       <textarea
         id={fieldId('statement')}
         className="field"
         rows={3}
-        placeholder="Paste the mail; it stays beside what is read from it."
+        placeholder="What the client wrote, kept with the inquiry"
         {...field}
       />
     </div>

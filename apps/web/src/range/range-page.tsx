@@ -107,11 +107,11 @@ export function RangePage() {
           <Fault
             text={errorText(error)}
             action={
-              mayHelpAgain(error) ? { title: 'Read again', run: () => void query.refetch() } : undefined
+              mayHelpAgain(error) ? { title: 'Try again', run: () => void query.refetch() } : undefined
             }
           />
         )}
-        {query.isPending && <Working text="Reading the range." />}
+        {query.isPending && <Working text="Loading the range." />}
         {data !== undefined && <Range range={data} />}
       </main>
     </Page>

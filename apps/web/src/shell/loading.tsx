@@ -10,7 +10,7 @@ import type { Sheet, SheetLinks } from './sheets';
 export interface LoadingProps {
   readonly sheet: Sheet;
   readonly links?: SheetLinks | undefined;
-  /** What is read, for instance "the inquiry". */
+  /** What is loaded, for instance "the inquiry". */
   readonly what: string;
   readonly query: Pick<UseQueryResult, 'isError' | 'error' | 'refetch'>;
 }
@@ -25,11 +25,11 @@ export function Loading({ sheet, links, what, query }: LoadingProps) {
           <Fault
             text={errorText(query.error)}
             action={
-              mayHelpAgain(query.error) ? { title: 'Read again', run: () => void query.refetch() } : undefined
+              mayHelpAgain(query.error) ? { title: 'Try again', run: () => void query.refetch() } : undefined
             }
           />
         ) : (
-          <Working text={`Reading ${what}.`} />
+          <Working text={`Loading ${what}.`} />
         )}
       </main>
     </Page>

@@ -6,7 +6,7 @@ import { InquiryState } from './inquiry-state';
 type Row = Outputs['inquiries']['list'][number];
 
 const countText = (count: number, one: string): string =>
-  count === 0 ? '–' : `${String(count)} ${one}${count === 1 ? '' : 's'}`;
+  count === 0 ? 'none' : `${String(count)} ${one}${count === 1 ? '' : 's'}`;
 
 /** Inquiries, those changed last first. On a narrow screen each row folds into lines. */
 export function InquiryTable({ rows }: { readonly rows: readonly Row[] }) {

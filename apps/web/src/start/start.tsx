@@ -46,12 +46,12 @@ export function Start() {
             </p>
           )}
         </div>
-        {list.isPending && <Working text="Reading the inquiries." />}
+        {list.isPending && <Working text="Loading the inquiries." />}
         {list.isError && (
           <Fault
             text={errorText(list.error)}
             action={
-              mayHelpAgain(list.error) ? { title: 'Read again', run: () => void list.refetch() } : undefined
+              mayHelpAgain(list.error) ? { title: 'Try again', run: () => void list.refetch() } : undefined
             }
           />
         )}
@@ -59,8 +59,8 @@ export function Start() {
           <Empty
             text={
               creates
-                ? 'No inquiry yet. Paste a mail, drop the inquiry sheet, or type the batch and the pressure.'
-                : 'No inquiry yet. An applications engineer enters the first one.'
+                ? 'There are no inquiries yet. Start one from a file, or type in what the process needs.'
+                : 'There are no inquiries yet. Applications engineers and customers enter them.'
             }
           >
             {newInquiry}

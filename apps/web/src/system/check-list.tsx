@@ -65,7 +65,7 @@ export function CheckList({ assessment, numbers, setNames, onOpen }: CheckListPr
       )}
       {all && (
         <button type="button" className="btn-link row w-full pl-[22px]" onClick={() => setAll(false)}>
-          Only what needs care
+          Show fewer
         </button>
       )}
     </section>

@@ -24,7 +24,7 @@ const words: Readonly<Record<CheckGroup['result']['status'], string>> = {
   'met with caution': 'with care',
   'not met': 'not met',
   'outside standard range': 'review',
-  'not decidable': 'ask',
+  'not decidable': 'to ask',
 };
 
 /** The unit is said once, after the limit. */

@@ -52,14 +52,14 @@ export function EvidenceDrawer({ group, document, client, onClose }: EvidenceDra
         ))}
       </div>
       {result.missing.length > 0 && <p className="lab mt-2">Missing: {result.missing.join('; ')}.</p>}
-      {proof === undefined && <Working text="Writing out the steps." />}
+      {proof === undefined && <Working text="Working out the steps." />}
       {proved !== undefined && <Sources sources={proved.source} />}
       {proved?.evidence.map((evidence, i) => (
         <EvidenceView key={`${evidence.calculation} ${String(i)}`} evidence={evidence} />
       ))}
       {proved !== undefined && proved.evidence.length === 0 && (
         <p className="lab mt-4">
-          Nothing is calculated here: values of the parts and of the inquiry are held against each other.
+          Nothing is calculated here: the values of the parts are compared with those of the inquiry.
         </p>
       )}
       <p className="lab mt-6">

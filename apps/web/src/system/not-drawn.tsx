@@ -52,9 +52,9 @@ export function NotDrawn({ rows, drawn, selected, onSelect }: NotDrawnProps) {
   const none = rows.filter((row) => row.choice === null);
   return (
     <dl className="grid content-start gap-y-0.5">
-      <Group title="Also" rows={chosen} selected={selected} onSelect={onSelect} />
-      <Group title="Open" rows={open} selected={selected} onSelect={onSelect} />
-      <Group title="None of" rows={none} selected={selected} onSelect={onSelect} />
+      <Group title="Others" rows={chosen} selected={selected} onSelect={onSelect} />
+      <Group title="Still open" rows={open} selected={selected} onSelect={onSelect} />
+      <Group title="Without" rows={none} selected={selected} onSelect={onSelect} />
     </dl>
   );
 }

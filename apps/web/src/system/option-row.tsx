@@ -55,7 +55,7 @@ export function OptionRow({ option, group, isChosen, days, currency, onTake }: O
       <td
         className={`num ${effect === undefined || effect.status === 'met' ? '' : statusClass(effect.status)}`}
       >
-        {margin === undefined || margin === null ? '–' : marginText(margin.value)}{' '}
+        {margin === undefined || margin === null ? 'open' : marginText(margin.value)}{' '}
         {effect !== undefined && <StatusMark status={effect.status} />}
       </td>
     </tr>
