@@ -66,6 +66,12 @@ describe('a handbook page', () => {
     expect(handbookPage(cylinderPressure, [])).toContain('## Worked example\n\nNone.');
   });
 
+  it('shows a long list of results by its ends', () => {
+    const page = pagesWithCases.get('heat.circulator-curve.md') ?? '';
+    expect(page).toMatch(/Result: timesS = \[0,\d+,\d+,"…",\d+\]; /u);
+    expect(page).toContain('Given: batchMassKg');
+  });
+
   it('warns where values are from memory, and only there', () => {
     expect(handbookPage(powerNumber, [])).toContain('from memory, unverified. Check them');
     expect(page).not.toContain('from memory');

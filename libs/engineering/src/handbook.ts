@@ -51,8 +51,16 @@ const shownRecord = (record: Readonly<Record<string, unknown>>, replacer?: Repla
     )
     .join('; ');
 
-/** Numbers as the steps show them. */
-const shortened: Replacer = (_key, value) => (typeof value === 'number' ? Number(shown(value)) : value);
+/** Longest list that an example shows whole. */
+const longest = 6;
+
+/** Numbers as the steps show them, long lists by their ends. */
+const shortened: Replacer = (_key, value) => {
+  if (typeof value === 'number') return Number(shown(value));
+  return Array.isArray(value) && value.length > longest
+    ? [...(value as unknown[]).slice(0, 3), '…', value.at(-1)]
+    : value;
+};
 
 const tolerance = (relative: number): string =>
   relative === 0 ? 'equal' : `${String(Number((relative * 100).toPrecision(6)))} %`;

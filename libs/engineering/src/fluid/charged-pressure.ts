@@ -85,9 +85,9 @@ export const chargedPressure = calculation({
         });
       }
     }
-    const cold = vapourPressureOf(inputs, inputs.coldTemperatureK);
+    const cold = vapourPressureOf(inputs, inputs.coldTemperatureK, log);
     if (!cold.ok) return relabelled(cold.error, { temperatureK: 'coldTemperatureK' });
-    const hot = vapourPressureOf(inputs, inputs.hotTemperatureK);
+    const hot = vapourPressureOf(inputs, inputs.hotTemperatureK, log);
     if (!hot.ok) return relabelled(hot.error, { temperatureK: 'hotTemperatureK' });
     // An upper bound of the cold vapour pressure would make the gas too little: without a value none is taken off.
     const coldVapour = cold.value.isUpperBound ? 0 : cold.value.pressurePaAbs;

@@ -1,4 +1,5 @@
 import { type Outcome, succeed } from '@flangewise/model';
+import type { StepLog } from '../calculation.js';
 import { outOfRange } from '../out-of-range.js';
 import { shown } from '../shown.js';
 import { findFluid } from './fluid-data.js';
@@ -14,14 +15,19 @@ export interface LiquidVapourPressure {
 
 const waterMolarMassKgPerMol = 0.01801528;
 
-const purePressure = (substance: string, temperatureK: number): Outcome<number> => {
+interface State {
+  readonly temperatureK: number;
+  readonly log?: StepLog | undefined;
+}
+
+const purePressure = (substance: string, state: State): Outcome<number> => {
   const fluid = findFluid(substance);
-  return fluid.ok ? fluidProperty(fluid.value, 'vapourPressure', { temperatureK }) : fluid;
+  return fluid.ok ? fluidProperty(fluid.value, 'vapourPressure', state) : fluid;
 };
 
 const solutionPressure = (
   { solution, massFraction }: Extract<Liquid, { kind: 'solution' }>,
-  temperatureK: number,
+  state: State,
 ): Outcome<LiquidVapourPressure> => {
   const bound = solution.vapourPressureBound;
   if (massFraction > bound.maxMassFraction) {
@@ -32,7 +38,7 @@ const solutionPressure = (
       allowed: `0 to ${shown(bound.maxMassFraction)}, for which the vapour pressure over ${solution.name} in water is bounded here; give a measured vapour pressure`,
     });
   }
-  const water = purePressure('water', temperatureK);
+  const water = purePressure('water', state);
   if (!water.ok) return water;
   if (bound.kind === 'water') {
     return succeed({
@@ -41,7 +47,7 @@ const solutionPressure = (
       note: `upper bound: vapour pressure of water over ${solution.name} in water (${bound.basis})`,
     });
   }
-  const solute = purePressure(solution.cas, temperatureK);
+  const solute = purePressure(solution.cas, state);
   if (!solute.ok) return solute;
   if (bound.kind === 'higher of both') {
     return succeed({
@@ -67,12 +73,17 @@ const solutionPressure = (
  * @param temperatureK T [K]
  * @error CALC_MISSING_PROPERTY, CALC_OUT_OF_RANGE
  */
-export const liquidVapourPressure = (liquid: Liquid, temperatureK: number): Outcome<LiquidVapourPressure> => {
-  if (liquid.kind === 'solution') return solutionPressure(liquid, temperatureK);
+export const liquidVapourPressure = (
+  liquid: Liquid,
+  temperatureK: number,
+  log?: StepLog,
+): Outcome<LiquidVapourPressure> => {
+  if (liquid.kind === 'solution') return solutionPressure(liquid, { temperatureK, log });
   const lowest = propertyRange(liquid.fluid, 'vapourPressure')?.minTemperatureK;
   const bounded = lowest !== undefined && temperatureK < lowest;
   const pressure = fluidProperty(liquid.fluid, 'vapourPressure', {
     temperatureK: bounded ? lowest : temperatureK,
+    log,
   });
   if (!pressure.ok) return pressure;
   return succeed({

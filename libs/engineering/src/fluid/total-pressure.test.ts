@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { evaluate } from '../calculation.js';
+import { evaluate, evaluateWithEvidence } from '../calculation.js';
 import { chargedPressure } from './charged-pressure.js';
 import { totalPressure } from './total-pressure.js';
 
@@ -13,6 +13,18 @@ describe('total pressure over a liquid under gas', () => {
     expect(vapourPressurePaAbs / 1e5).toBeCloseTo(14, 0);
     expect(gasPressureIfTotalPaAbs).toBeCloseTo(60e5 - vapourPressurePaAbs, 3);
     expect(totalPressureIfPartialPaAbs).toBeCloseTo(60e5 + vapourPressurePaAbs, 3);
+  });
+
+  it.each([
+    ['a pure liquid', { substance: 'methanol' }, 1],
+    ['a solution, bounded by its water', { solute: 'sodium hydroxide', massFraction: 0.2 }, 1],
+    ['a pressure that was measured', { vapourPressurePaAbs: 13e5 }, 0],
+  ])('shows the correlation behind the vapour pressure of %s', (_words, liquid, correlations) => {
+    const stated = { temperatureK: 423.15, statedPressurePaAbs: 60e5 };
+    const evidence = evaluateWithEvidence(totalPressure, { ...stated, ...liquid });
+    if (!evidence.ok) throw new Error(evidence.error.message);
+    const symbols = evidence.value.steps.map(({ symbol }) => symbol);
+    expect(symbols).toEqual([...Array<string>(correlations).fill('p_v'), 'p_v', 'p_total', 'p_gas']);
   });
 
   it('takes the higher reading where nobody said what the pressure means', () => {

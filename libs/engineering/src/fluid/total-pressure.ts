@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { type Outcome, succeed } from '@flangewise/model';
-import { calculation, quantity } from '../calculation.js';
+import { calculation, quantity, type StepLog } from '../calculation.js';
 import { shown } from '../shown.js';
 import { commonPractice, published } from '../source-reference.js';
 import { temperatureField } from './fluid-fields.js';
@@ -14,6 +14,7 @@ const pressureField = (symbol: string, description: string): z.ZodNumber =>
 export const vapourPressureOf = (
   inputs: LiquidInputs & { readonly vapourPressurePaAbs?: number | undefined },
   temperatureK: number,
+  log?: StepLog,
 ): Outcome<LiquidVapourPressure> => {
   if (inputs.vapourPressurePaAbs !== undefined) {
     return succeed({
@@ -23,7 +24,7 @@ export const vapourPressureOf = (
     });
   }
   const liquid = findLiquid(inputs);
-  return liquid.ok ? liquidVapourPressure(liquid.value, temperatureK) : liquid;
+  return liquid.ok ? liquidVapourPressure(liquid.value, temperatureK, log) : liquid;
 };
 
 /**
@@ -79,7 +80,7 @@ export const totalPressure = calculation({
   range: 'ideal mixture of gas and vapour; dissolved gas does not change the vapour pressure',
   source: [published('dalton'), commonPractice('vapour pressure of a solution bounded by that of water')],
   compute: (inputs, log) => {
-    const vapour = vapourPressureOf(inputs, inputs.temperatureK);
+    const vapour = vapourPressureOf(inputs, inputs.temperatureK, log);
     if (!vapour.ok) return vapour;
     const { statedPressurePaAbs: p, statedMeans } = inputs;
     const { pressurePaAbs: vapourPressurePaAbs, isUpperBound, note } = vapour.value;
@@ -89,7 +90,7 @@ export const totalPressure = calculation({
       statedMeans === 'total' ? Math.max(p, vapourPressurePaAbs) : totalPressureIfPartialPaAbs;
     log?.({
       symbol: 'p_v',
-      formula: 'p_v(T)',
+      formula: 'over the liquid',
       substituted: `T = ${shown(inputs.temperatureK)} K`,
       value: vapourPressurePaAbs,
       unit: 'Pa',

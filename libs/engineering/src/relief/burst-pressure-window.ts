@@ -66,6 +66,7 @@ export const burstPressureWindow = calculation({
         substituted: `${shown(l)} × ${shown(pMax)}`,
         value: maxStamped,
         unit: 'Pa',
+        note: 'l highest stamped by maximum allowable pressure',
       });
       log({
         symbol: 'p_spec',

@@ -122,6 +122,14 @@ export const discWindow = calculation({
       value: burstTolerance,
       unit: '1',
     });
+    log?.({
+      symbol: 'l',
+      formula: '1 / (1 + t)',
+      substituted: `1 / (1 + ${shown(burstTolerance)})`,
+      value: 1 / (1 + burstTolerance),
+      unit: '1',
+      note: 'so that the highest burst pressure is PS, which is p_max below',
+    });
     const window = burstPressureWindow.compute(
       {
         maxAllowablePressurePaGauge,
