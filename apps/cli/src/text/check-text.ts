@@ -96,7 +96,9 @@ export const checkText = (input: CheckTextInput, columns: number): string => {
     section(
       'Advice',
       points(
-        results.filter((r) => r.kind === 'advice').map((r) => r.text),
+        results
+          .filter((r) => r.kind === 'advice' && !assessment.cautions.includes(r.text))
+          .map((r) => r.text),
         columns,
       ),
     ),

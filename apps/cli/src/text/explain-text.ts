@@ -18,7 +18,7 @@ const resultSentence = ({ result }: ExplainAnswer): string => {
     case 'consistent':
       return 'Nothing is in conflict: a valid whole exists that keeps everything said and chosen.';
     case 'conflict':
-      return 'Some of what was said and chosen cannot hold together. Each conflict is minimal: without any one of its members it is gone.';
+      return 'Some of what was said and chosen cannot hold together.';
     case 'background inconsistent':
       return 'The range and its rules admit no system at all, whatever is said.';
     case 'not proved':
@@ -26,9 +26,15 @@ const resultSentence = ({ result }: ExplainAnswer): string => {
   }
 };
 
+/** What the members of a conflict, which stand below it, do to one another. */
+const between = ({ statements }: Conflict): string =>
+  statements.length === 1
+    ? 'This alone leaves nothing of the range:'
+    : 'These exclude each other; without any one of them there is a way:';
+
 const conflictText = (conflict: Conflict, columns: number): string =>
   [
-    hanging('  ', conflict.text, columns),
+    hanging('  ', between(conflict), columns),
     ...conflict.statements.map((s) => hanging('    - ', `${s.text} (${s.path})`, columns)),
     ...conflict.rules.map((r) =>
       hanging('    by ', r.text === `${r.title}.` ? r.text : `${r.title}: ${r.text}`, columns),

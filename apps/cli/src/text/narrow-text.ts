@@ -24,33 +24,48 @@ const chosenText = (chosen: string | null | undefined, items: NarrowTextInput['i
 const optionsText = (valid: readonly (string | null)[]): string => {
   const rest = valid.length - mostListed;
   const shown = valid.slice(0, mostListed).map((id) => id ?? 'none');
-  return valid.length === 0 ? 'nothing' : `${shown.join(' ')}${rest > 0 ? ` and ${String(rest)} more` : ''}`;
+  return `${shown.join(' ')}${rest > 0 ? ` and ${String(rest)} more` : ''}`;
 };
 
-/** What is still possible in every slot, in words. */
+type Slot = NarrowAnswer['slots'][string];
+
+const headOf = ({ consistent, exact }: NarrowAnswer, isOpen: boolean, mended: boolean): string => {
+  const stopped = exact ? '' : ' The search was stopped: more may be refused.';
+  if (consistent) return `${isOpen ? 'What was said leads' : 'The choices lead'} to a valid whole.${stopped}`;
+  if (isOpen) return `Nothing of the range fits what was said: "explain" names the conflict.${stopped}`;
+  return `The choices lead to no valid whole; ${mended ? 'one of these slots, changed alone, mends it' : 'no slot, changed alone, mends it'}: "explain" names the conflict.${stopped}`;
+};
+
+/** What is still possible in every slot, in words; where nothing is, the slots that would mend it. */
 export const narrowText = (
   { title, answer, openPoints, items }: NarrowTextInput,
   columns: number,
 ): string => {
-  const rows = Object.entries(answer.slots).map(([path, { chosen, valid, refused }]) => [
+  const slots = Object.entries(answer.slots);
+  const isOpen = slots.every(([, { chosen }]) => chosen === undefined);
+  const shown = answer.consistent ? slots : slots.filter(([, { valid }]) => valid.length > 0);
+  const row = ([path, { chosen, valid, refused }]: readonly [string, Slot]): readonly string[] => [
     path,
     `${String(valid.length)} of ${String(valid.length + refused.length)}`,
-    chosenText(chosen, items),
+    ...(isOpen ? [] : [chosenText(chosen, items)]),
     optionsText(valid),
-  ]);
-  const head = answer.consistent
-    ? 'The choices lead to a valid whole.'
-    : 'The choices lead to no valid whole: a slot lists what would mend it alone; "explain" names the conflict.';
-  const exact = answer.exact ? '' : ' The search was stopped: more may be refused.';
+  ];
   return page(
-    [`${title}\n${hanging('', `${head}${exact}`, columns)}`],
+    [`${title}\n${hanging('', headOf(answer, isOpen, shown.length > 0), columns)}`],
     section(
       'Slots',
-      table(
-        [{ title: 'Slot' }, { title: 'Possible', align: 'right' }, { title: 'Chosen' }, { title: 'May be' }],
-        rows,
-        columns,
-      ),
+      shown.length === 0
+        ? ''
+        : table(
+            [
+              { title: 'Slot' },
+              { title: 'Possible', align: 'right' },
+              ...(isOpen ? [] : [{ title: 'Chosen' }]),
+              { title: 'May be' },
+            ],
+            shown.map(row),
+            columns,
+          ),
     ),
     openPointsSection(openPoints, columns),
     [`Catalogue ${answer.catalogueRevision}, rules ${answer.ruleRevision}`],

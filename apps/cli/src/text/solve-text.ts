@@ -1,4 +1,5 @@
-import type { Candidate, MaterialVerdict, Refusal, SolveAnswer } from '@flangewise/model';
+import type { MaterialVerdict, Refusal, SolveAnswer } from '@flangewise/model';
+import { formatCount } from '@flangewise/quantities';
 import { openPointsSection } from './open-points.js';
 import { page, points, section } from './section.js';
 import { counted, marginText, moneyText } from './status-text.js';
@@ -33,7 +34,7 @@ const candidateRow = (candidate: Shown, currency: string | undefined): readonly 
 const resultSentence = ({ result, candidates, count, cheapestProved }: SolveTextInput['answer']): string => {
   switch (result) {
     case 'systems found':
-      return `${counted(candidates.length, 'system')} ${candidates.length === 1 ? 'fits' : 'fit'}, standard ones first, then by price${cheapestProved ? '; the cheapest is proved' : '; the search was stopped, cheaper ones may exist'}${count === null || count === '0' ? '' : `; ${count} combinations of parts in all`}.`;
+      return `${counted(candidates.length, 'system')} ${candidates.length === 1 ? 'fits' : 'fit'}, standard ones first, then by price${cheapestProved ? '; the cheapest is proved' : '; the search was stopped, cheaper ones may exist'}${count === null || count === '0' ? '' : `; ${formatCount(count)} combinations of parts in all`}.`;
     case 'impossible':
       return 'Nothing in the range fits, and no special vessel does: "explain" names the conflict and what would mend it.';
     case 'not proved':
@@ -48,16 +49,25 @@ const reasons = (candidates: readonly Shown[], columns: number): string =>
     )
     .join('\n');
 
-const notesOf = (
-  candidate: Pick<Candidate, 'name'> & { readonly notes?: readonly string[] | undefined },
-  columns: number,
-) => section(`About ${candidate.name}`, points(candidate.notes ?? [], columns));
+/** What is told of a candidate; what is a caution stands among the cautions. */
+const notesOf = ({ name, notes = [] }: Shown, cautions: readonly string[], columns: number) =>
+  section(
+    `About ${name}`,
+    points(
+      notes.filter((note) => !cautions.includes(note)),
+      columns,
+    ),
+  );
 
 const refusalText = ({ what, reason, frees }: Refusal): string =>
   `${what}: ${reason}${frees === undefined ? '' : ` ${frees}`}`;
 
 const materialRows = (materials: readonly MaterialVerdict[]): readonly (readonly string[])[] =>
-  materials.map(({ material, status, text }) => [material, status, status === 'met' ? '' : text]);
+  materials.map(({ material, status, text }) => [
+    material,
+    status,
+    status === 'met' ? '' : text.replaceAll(`${material} in `, 'In '),
+  ]);
 
 /** The answer of solve in words. */
 export const solveText = ({ title, answer, currency }: SolveTextInput, columns: number): string => {
@@ -76,7 +86,7 @@ export const solveText = ({ title, answer, currency }: SolveTextInput, columns: 
           ),
     ),
     section('What tells them apart', reasons(candidates, columns)),
-    first === undefined ? [] : notesOf(first, columns),
+    first === undefined ? [] : notesOf(first, answer.cautions, columns),
     section('What follows from the inquiry', points(answer.findings, columns)),
     openPointsSection(answer.openPoints, columns),
     section(
