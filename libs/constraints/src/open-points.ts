@@ -41,6 +41,10 @@ const hasGas = ({ conditions }: Asked): boolean => conditions.gases.length > 0;
 const shownPressure = (paGauge: number, reference: 'gauge' | 'absolute'): string =>
   formatQuantity(paGauge, 'pressure', { reference, rounding: 'up' });
 
+/** What the tables cannot judge; of a catalyst nothing is asked of them. */
+const unknownMedia = ({ media }: Conditions): readonly string[] =>
+  media.filter((m) => !m.isKnown && m.role !== 'catalyst').map((m) => m.name);
+
 const questions: readonly Question[] = [
   {
     field: 'process.media',
@@ -50,14 +54,11 @@ const questions: readonly Question[] = [
   },
   {
     field: 'process.media',
-    isOpen: ({ conditions }) => conditions.media.some((m) => !m.isKnown && m.role !== 'catalyst'),
+    isOpen: ({ conditions }) => unknownMedia(conditions).length > 0,
     question: ({ conditions }) =>
-      `Which substance exactly (CAS number, hazard classes, vapour pressure): ${conditions.media
-        .filter((m) => !m.isKnown && m.role !== 'catalyst')
-        .map((m) => m.name)
-        .join(', ')}?`,
+      `Which substance exactly (CAS number, hazard classes, vapour pressure): ${unknownMedia(conditions).join(', ')}?`,
     why: () =>
-      'The tables have no data for it; corrosion, fluid group and vapour pressure are not decidable without.',
+      'The tables have no data for it; corrosion, ignition, fluid group and vapour pressure are not decidable without.',
   },
   {
     field: 'process.pressureMeans',
@@ -221,6 +222,10 @@ export const openPointsOf = (
   conditions: readonly Conditions[],
   results: readonly RuleResult[],
 ): readonly OpenPoint[] => {
+  const unknown = conditions.flatMap(unknownMedia);
+  /** What is missing of a substance that is asked for is asked with it. */
+  const askedAs = (field: string): string =>
+    unknown.some((name) => fieldInWords(field).endsWith(` ${name}`)) ? 'process.media' : field;
   const seen = new Set<string>();
   const asked = conditions.flatMap((own) =>
     questions.flatMap((q): OpenPoint[] => {
@@ -229,7 +234,9 @@ export const openPointsOf = (
       const question = q.question(about);
       if (seen.has(question)) return [];
       seen.add(question);
-      const rules = results.filter((r) => r.missing.includes(q.field)).map((r) => r.rule);
+      const rules = results
+        .filter((r) => r.missing.some((field) => askedAs(field) === q.field))
+        .map((r) => r.rule);
       return [{ field: q.field, question, why: q.why(about), rules: [...new Set(rules)] }];
     }),
   );
@@ -238,7 +245,7 @@ export const openPointsOf = (
   for (const result of results) {
     if (result.status !== 'not decidable') continue;
     for (const field of result.missing) {
-      if (fields.has(field)) continue;
+      if (fields.has(askedAs(field))) continue;
       others.set(field, (others.get(field) ?? new Map<string, string>()).set(result.rule, result.title));
     }
   }

@@ -21,10 +21,10 @@ interface Family {
 
 const freed = (asked: System, statement: InquiryStatement, bench: Bench): string => {
   const { number, with: change } = statement;
-  if (number === undefined || change === undefined) return `Without “${statement.text}” it would do.`;
+  if (number === undefined || change === undefined) return `Without “${statement.text}” one fits.`;
   const limit = furthest(reachOf(number), (si) => isPossible(change(asked, si), bench));
-  if (limit === undefined) return `Without “${statement.text}” it would do.`;
-  return `Fits with ${number.easier === 'lower' ? 'at most' : 'at least'} ${shownLimit(limit, number)}.`;
+  if (limit === undefined) return `Without “${statement.text}” one fits.`;
+  return `One fits with ${number.easier === 'lower' ? 'at most' : 'at least'} ${shownLimit(limit, number)}.`;
 };
 
 /** A minimal set of rules that leave nothing of a family, those that read the inquiry first. */
@@ -53,7 +53,7 @@ const refusalOf = (system: System, family: Family, bench: Bench): Refusal | unde
   return {
     what: family.name,
     items: family.items,
-    reason: `No vessel of ${family.name} passes ${titles} with ${quoted(named.map((s) => s.text))}.`,
+    reason: `No vessel passes ${titles} with ${named.map((s) => s.text).join('; ')}.`,
     ...(single === undefined ? {} : { frees: freed(asked, single, bench) }),
   };
 };

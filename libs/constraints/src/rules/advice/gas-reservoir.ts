@@ -69,7 +69,7 @@ export const gasReservoir = judgement({
       : '';
     return {
       status: 'met',
-      text: `${gasSupply.name} gives off ${(amountPerFillingMol ?? 0).toPrecision(3)} mol of ${gas} a filling down to ${shownQuantity(endPaGauge, 'Pa')} (real gas); ${uptakeMol.toPrecision(3)} mol${counted} need ${String(refills ?? 0)} refills, or a reservoir of ${shownQuantity(volumeForOneFillingM3, 'm3', 'up')} for one filling.`,
+      text: `${gasSupply.name} gives off ${shownQuantity(amountPerFillingMol ?? 0, 'mol')} of ${gas} a filling down to ${shownQuantity(endPaGauge, 'Pa')} (real gas); ${shownQuantity(uptakeMol, 'mol')}${counted} need ${String(refills ?? 0)} refills, or a reservoir of ${shownQuantity(volumeForOneFillingM3, 'm3', 'up')} for one filling.`,
       demand: volumeForOneFillingM3,
       limit: reservoirVolumeL / 1000,
     };

@@ -45,13 +45,13 @@ export const stirringState = judgement({
     const lines = states.flatMap(({ viscosityPaS, chosen }) =>
       chosen.ok
         ? [
-            `at ${shownQuantity(viscosityPaS, 'Pa.s')} Re = ${chosen.value.reynolds.toPrecision(2)} (${regimeOf(chosen.value.reynolds)}), Np = ${chosen.value.powerNumber.toPrecision(2)}, ${shownQuantity(chosen.value.torqueNm, 'N.m')} and ${shownQuantity(chosen.value.powerW, 'W')}`,
+            `at ${shownQuantity(viscosityPaS, 'Pa.s')} Re = ${shownQuantity(Number(chosen.value.reynolds.toPrecision(2)), '1')} (${regimeOf(chosen.value.reynolds)}), Np = ${shownQuantity(Number(chosen.value.powerNumber.toPrecision(2)), '1')}, ${shownQuantity(chosen.value.torqueNm, 'N.m')} and ${shownQuantity(chosen.value.powerW, 'W')}`,
           ]
         : [],
     );
     const first = states.find((s) => s.chosen.ok)?.chosen;
     if (first?.ok !== true) return undefined;
-    const tip = `tip speed ${first.value.tipSpeedMPerS.toPrecision(2)} m/s`;
+    const tip = `tip speed ${shownQuantity(first.value.tipSpeedMPerS, 'm/s')}`;
     const text = `${stirrer.name} at ${shownQuantity(speedMaxPerS, '/s')}: ${lines.join('; ')}; ${tip}.${densityKgPerM3 === undefined ? ` ${densityAssumed}` : ''}`;
     const exceeds = states.some(
       ({ chosen, careful }) =>

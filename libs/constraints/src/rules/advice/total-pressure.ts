@@ -1,5 +1,5 @@
 import { totalPressure } from '@flangewise/engineering';
-import { absoluteToGauge, gaugeToAbsolute } from '@flangewise/quantities';
+import { absoluteToGauge, formatQuantity, gaugeToAbsolute } from '@flangewise/quantities';
 import { caution, type Judgement, reckon } from '../../figure.js';
 import { gasesByImportance } from '../../gases-by-importance.js';
 import { mainLiquid, vapourPressureAt } from '../../liquid.js';
@@ -38,7 +38,7 @@ export const totalPressureAdvice = judgement({
     const asTotal =
       gasPressureIfTotalPaAbs === undefined
         ? `${shownQuantity(statedPressurePaGauge, 'Pa')} as the total would not keep it from boiling`
-        : `with ${shownQuantity(statedPressurePaGauge, 'Pa')} as the total ${gas} has ${(gasPressureIfTotalPaAbs / 1e5).toFixed(1)} bar (absolute)`;
+        : `with ${shownQuantity(statedPressurePaGauge, 'Pa')} as the total ${gas} has ${formatQuantity(absoluteToGauge(gasPressureIfTotalPaAbs), 'pressure', { reference: 'absolute' })}`;
     const ifPartialPaGauge = absoluteToGauge(totalPressureIfPartialPaAbs);
     const asPartial = `as the pressure of ${gas} alone the total is ${shownQuantity(ifPartialPaGauge, 'Pa', 'up')}`;
     const highestPaGauge = absoluteToGauge(highestTotalPressurePaAbs);

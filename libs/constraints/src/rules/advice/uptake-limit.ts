@@ -33,7 +33,7 @@ export const uptakeLimitAdvice = judgement({
     );
     if (!limit.ok) return undefined;
     const { uptakeMolPerS } = limit.value;
-    const text = `Coil and jacket of ${parts.vessel.name} take away ${shownQuantity(removed, 'W', 'down')} at the usual temperature, which allows an uptake of ${shownQuantity(uptakeMolPerS, 'mol/s', 'down')} at most: limit the gas feed to it.`;
+    const text = `The cooling of ${parts.vessel.name} takes away ${shownQuantity(removed, 'W', 'down')} at the usual temperature, which allows an uptake of ${shownQuantity(uptakeMolPerS, 'mol/s', 'down')} at most: limit the gas feed to it.`;
     return {
       status:
         peakUptakeMolPerS !== undefined && peakUptakeMolPerS > uptakeMolPerS ? 'met with caution' : 'met',

@@ -48,7 +48,7 @@ export const utilities = judgement({
     const water =
       coil === null
         ? ''
-        : ` Tap water through the coil: about ${((waterFlowKgPerS(coil.tubeDiameterM) * atOnce * 60) / (tapWater.densityKgPerM3 / 1000)).toPrecision(2)} L/min.`;
+        : ` Tap water through the coil: about ${shownQuantity((waterFlowKgPerS(coil.tubeDiameterM) * atOnce * 60) / (tapWater.densityKgPerM3 / 1000), 'L/min')}.`;
     const outerM = vessel.geometry.innerDiameterM + 2 * vessel.geometry.wallThicknessM;
     const loss =
       temperatureMaxK === undefined

@@ -13,7 +13,7 @@ export const hydrogenService = judgement({
   judge: ({ relief, pressureGauge }, { media }) =>
     media.some((m) => isNamed(m, 'hydrogen'))
       ? caution(
-          `Hydrogen: springs, bellows, stems and membranes of hardened or martensitic steel crack; ask for austenitic or nickel parts in valves, regulator, ${relief.name} (${relief.material}) and ${pressureGauge.name}. Leak-test with helium or hydrogen before each campaign.`,
+          `Hydrogen: springs, bellows, stems and membranes of hardened or martensitic steel crack; ask for austenitic or nickel parts in valves, regulator, ${relief.name} and ${pressureGauge.name}. Leak-test with helium or hydrogen before each campaign.`,
         )
       : undefined,
   met: 'No hydrogen.',

@@ -23,7 +23,7 @@ export const insideZone = judgement({
         ? 'Inerting keeps it away as long as the oxygen is watched'
         : 'Inert and watch the oxygen, or count it as zone 0';
     return caution(
-      `${flammable.name} with air makes an explosive atmosphere inside the vessel whenever it is filled, opened or evacuated. ${kept}; ${inside.join(', ')} reach into it and need equipment of category 1G for zone 0, whatever the zone outside.`,
+      `${flammable.name} with air makes an explosive atmosphere inside the vessel whenever it is filled, opened or evacuated. ${kept}; ${inside.join(' and ')} reach into it and need equipment of category 1G for zone 0, whatever the zone outside.`,
     );
   },
   met: 'Nothing in the vessel burns.',

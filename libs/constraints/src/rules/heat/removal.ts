@@ -33,7 +33,7 @@ export const heatRemoval = comparison({
           'The lower end of usual overall coefficients was taken; a measured value should replace it.',
         );
   },
-  say: ({ demand, limit }) => `At its peak the reaction gives ${demand}; coil and jacket take away ${limit}.`,
+  say: ({ demand, limit }) => `At its peak the reaction gives ${demand}; the cooling takes away ${limit}.`,
   source: [
     published('perry-7 table 11-7'),
     coilSource,

@@ -78,7 +78,7 @@ export const ventLoad = judgement({
     const { backPressurePaAbs } = back.value;
     const backPaGauge = Math.max(0, absoluteToGauge(backPressurePaAbs));
     const rated = ventLine.rating?.maxPressurePaGauge;
-    const shown = `When the disc opens, up to ${massFlowKgPerS.toPrecision(2)} kg/s of ${vented.name} make ${shownQuantity(backPaGauge, 'Pa', 'up')} at the start of ${ventLine.name} (${String(usualLengthM)} m with two bends) and a thrust of ${shownQuantity(thrust.value.designForceN, 'N', 'up')} at its end: anchor it`;
+    const shown = `When the disc opens, up to ${shownQuantity(massFlowKgPerS, 'kg/s', 'up')} of ${vented.name} make ${shownQuantity(backPaGauge, 'Pa', 'up')} at the start of ${ventLine.name} (${String(usualLengthM)} m with two bends) and a thrust of ${shownQuantity(thrust.value.designForceN, 'N', 'up')} at its end: anchor it`;
     const figures = {
       demand: backPaGauge,
       ...(rated === undefined ? {} : { limit: rated, utilisation: backPaGauge / rated }),
