@@ -12,7 +12,7 @@ export interface DesignStress {
   /** `from memory, unverified` means: never better than met with caution. */
   readonly basis: Basis;
   readonly source: string;
-  /** The rule in words, for the evidence. */
+  /** The rule in words, for the evidence; made where it is asked for. */
   readonly rule: string;
   /** What the reader must know besides. */
   readonly note?: string;
@@ -41,7 +41,9 @@ const austenitic = (grade: MaterialGrade, temperatureK: number): Outcome<DesignS
     stressPa: stressPa / 1.5,
     basis,
     source,
-    rule: `EN 13445-3 clause 6, austenitic: Rp1.0/1.5 with Rp1.0 = ${shown(stressPa / 1e6)} MPa`,
+    get rule() {
+      return `EN 13445-3 clause 6, austenitic: Rp1.0/1.5 with Rp1.0 = ${shown(stressPa / 1e6)} MPa`;
+    },
   });
 };
 
@@ -60,7 +62,9 @@ const fromProofAndTensile = (grade: MaterialGrade, temperatureK: number): Outcom
     stressPa: Math.min(byProof, byTensile),
     basis: byProof <= byTensile ? proof.value.basis : weakestBasis([proof.value.basis, tensile.basis]),
     source: byProof <= byTensile ? proof.value.source : tensile.source,
-    rule: `${code}: min(Rp0.2/1.5; Rm/2.4) with Rp0.2 = ${shown(proof.value.stressPa / 1e6)} MPa, Rm = ${shown(tensile.value)} MPa`,
+    get rule() {
+      return `${code}: min(Rp0.2/1.5; Rm/2.4) with Rp0.2 = ${shown(proof.value.stressPa / 1e6)} MPa, Rm = ${shown(tensile.value)} MPa`;
+    },
   });
 };
 

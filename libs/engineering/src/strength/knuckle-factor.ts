@@ -36,7 +36,7 @@ export const knuckleFactor = (
       : 10 * ((0.2 - X) * at01 + (X - 0.1) * other);
   if (log !== undefined) {
     const where = { e_R: thicknessOverCrown, Y, Z, X, N, β_01: at01, β_006: other, β_02: other };
-    const steps = [
+    const steps: readonly (readonly [string, string, number, string?])[] = [
       ['Y', 'min(e_R; 0.04)', Y, 'e_R wall by crown radius; EN 13445-3 7.5.3.5'],
       ['Z', 'ln(1 / Y) / ln(10)', Z],
       ['N', '1.006 − 1 / (6.2 + (90 · Y)⁴)', N],
@@ -54,7 +54,7 @@ export const knuckleFactor = (
         factor,
         'X = r / D_i; from memory, unverified',
       ],
-    ] as const;
+    ];
     for (const [symbol, formula, value, note] of steps) {
       log(formulaStep({ symbol, formula, where, value, unit: '1', note }));
     }
