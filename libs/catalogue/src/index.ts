@@ -3,6 +3,7 @@ export * from './complete-cover.js';
 export * from './complete-vessel.js';
 export * from './cover-design.js';
 export * from './demo-catalogue.js';
+export * from './choice-troubles.js';
 export * from './find-items.js';
 export { elasticLimitPa, permissibleExternalPressurePa } from './external-pressure.js';
 export * from './item-table.js';

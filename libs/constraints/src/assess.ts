@@ -8,6 +8,7 @@ import {
   type Status,
   statusRank,
   type System,
+  usualCaution,
 } from '@flangewise/model';
 import { assessRule, type SetView, statusOf } from './assess-rule.js';
 import { blockingOf } from './blocking.js';
@@ -19,8 +20,7 @@ import type { Range } from './range.js';
 import type { Rule } from './rule.js';
 import { ruleRevision } from './rule-revision.js';
 
-export const generalCaution =
-  'This assessment supports, and does not replace, the work of a qualified pressure-equipment engineer, the notified body and local rules.';
+export const generalCaution = usualCaution('This assessment');
 
 /** Slots that nobody has chosen yet, or that name a part which the range does not have. */
 const undecidedSlots = (system: System, chosen: readonly Chosen[]): string[] => [

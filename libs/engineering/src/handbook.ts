@@ -1,4 +1,4 @@
-import type { SourceReference } from '@flangewise/model';
+import { type SourceReference, usualCaution } from '@flangewise/model';
 import { type Calculation, evaluateWithEvidence } from './calculation.js';
 import { type FieldLine, fieldTable } from './field-table.js';
 import type { Sample } from './reference-cases.js';
@@ -16,8 +16,7 @@ export interface HandbookCase {
   readonly basis: string;
 }
 
-const caution =
-  'A result supports, and does not replace, the work of a qualified pressure-equipment engineer, the notified body and local rules.';
+const caution = usualCaution('A result');
 
 /** A cell of a Markdown table: no pipe and no line break may end it. */
 const cell = (text: string): string => text.replaceAll('|', String.raw`\|`).replaceAll('\n', ' ');

@@ -16,4 +16,5 @@ export * from './set-name.js';
 export * from './slot.js';
 export * from './system.js';
 export * from './typed-text.js';
+export { usualCaution } from './usual-caution.js';
 export { valueAt } from './value-at.js';

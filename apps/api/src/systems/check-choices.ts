@@ -1,47 +1,17 @@
+import { choiceTroubles } from '@flangewise/catalogue';
 import { benchOf, specialsOf } from '@flangewise/constraints';
-import { type Item, parseSlotPath, slots, type SlotPath, type System } from '@flangewise/model';
+import type { System } from '@flangewise/model';
 import type { FieldProblem } from '../errors/answer.js';
 import { refuse } from '../errors/refusal.js';
 import type { Workshop } from '../workshop/workshop.js';
 
-/** Every choice of a system that names an item. */
-const chosenItems = ({ frame, sets }: System): readonly { path: SlotPath; item: string }[] => [
-  ...Object.entries(frame).flatMap(([slot, item]) =>
-    typeof item === 'string' ? [{ path: `frame.${slot}` as const, item }] : [],
-  ),
-  ...sets.flatMap(({ choices }, set) =>
-    Object.entries(choices).flatMap(([slot, item]) =>
-      typeof item === 'string' ? [{ path: `sets[${set}].${slot}` as const, item }] : [],
-    ),
-  ),
-];
-
-/** A few item numbers of a slot, for whoever named one that is not there. */
-const shownExamples = 5;
-
-const problemOf = (item: Item | undefined, path: SlotPath, items: ReadonlyMap<string, Item>): string => {
-  const slot = parseSlotPath(path)?.slot;
-  if (slot === undefined) return 'there is no such slot';
-  const allowed = [...items.values()].filter((one) => one.slot === slot).map((one) => one.id);
-  const examples = `${allowed.slice(0, shownExamples).join(', ')}${allowed.length > shownExamples ? ', …' : ''}`;
-  const wrong =
-    item === undefined
-      ? 'the catalogue has no such item (any more)'
-      : `${item.name} belongs to ${slots[item.slot].title}`;
-  return `${wrong}; allowed are the ${allowed.length} items of ${slots[slot].title}: ${examples}`;
-};
-
-/** Choices that the catalogue cannot serve: items that it does not have (any more), or has in another slot. */
-export function choiceProblems(system: System, { bench }: Workshop): FieldProblem[] {
-  const { items } = benchOf(system, bench).range;
-  return chosenItems(system).flatMap(({ path, item: given }) => {
-    const item = items.get(given);
-    const slot = parseSlotPath(path)?.slot;
-    return item !== undefined && item.slot === slot
-      ? []
-      : [{ field: path, given, problem: problemOf(item, path, items) }];
-  });
-}
+/** Choices that the catalogue cannot serve: items that it does not have (any more), or has in another slot, slots left empty. */
+export const choiceProblems = (system: System, { bench }: Workshop): FieldProblem[] =>
+  choiceTroubles(system, benchOf(system, bench).range.items).map(({ path, given, message }) => ({
+    field: path,
+    given,
+    problem: message,
+  }));
 
 function refuseReleases({ offer, specials }: System): void {
   if (offer?.discountReleasedBy !== undefined)

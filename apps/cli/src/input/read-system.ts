@@ -5,7 +5,6 @@ import { openRange, type OpenRange } from '../range/open-range.js';
 import { openPointsNote } from '../text/open-points.js';
 import { invalidFields, type OrRefusal, refuse } from '../trouble.js';
 import { checkInquiry, isSystemDocument } from './read-inquiry.js';
-import { itemTroubles } from './known-items.js';
 import { readJson } from './read-json.js';
 import { mediumNotes } from './medium-notes.js';
 
@@ -97,8 +96,10 @@ export const readSystem = async (
   if (!range.ok) return range;
   const bench = await specialBench(system.value, range.value.bench);
   if (!bench.ok) return bench;
-  const troubles = itemTroubles(system.value, bench.value.range.items);
-  if (troubles.length > 0) return refuse(...troubles);
+  const { choiceTroubles } = await import('@flangewise/catalogue');
+  const troubles = choiceTroubles(system.value, bench.value.range.items);
+  if (troubles.length > 0)
+    return refuse(...troubles.map((one) => ({ ...one, code: `INPUT_${one.code}` as const })));
   const openPoints = isSystemDocument(document) ? [] : await openPointsOf(system.value, bench.value);
   return succeed({
     system: system.value,

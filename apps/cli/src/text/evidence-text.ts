@@ -1,10 +1,7 @@
-import type { Evidence, SourceReference, Step } from '@flangewise/model';
+import { type Evidence, type SourceReference, type Step, usualCaution } from '@flangewise/model';
 import { page, points, section } from './section.js';
 import { table } from './table.js';
 import { hanging } from './wrap.js';
-
-export const usualCaution =
-  'This supports, and does not replace, the work of a qualified pressure-equipment engineer, the notified body and local rules.';
 
 /** A result to seven digits: enough to redo it by hand, short enough to be read. */
 const digits = 7;
@@ -40,6 +37,6 @@ export const evidenceText = (evidence: Evidence, columns: number): string => {
     section('Steps', stepLines(evidence.steps, columns)),
     section('Range', hanging('  ', evidence.range, columns)),
     section('Source', points(evidence.source.map(sourceText), columns)),
-    [hanging('', usualCaution, columns)],
+    [hanging('', usualCaution('This'), columns)],
   );
 };

@@ -3,7 +3,7 @@ import { Canvas } from '@react-pdf/renderer';
 import { polyline } from '../drawings/contour.js';
 import type { CheckRow } from '../views/check-rows.js';
 import { paint, type Painter, trace } from './painter.js';
-import { ink, px } from './print-style.js';
+import { ink, px, statusInk } from './print-style.js';
 
 const width = px(98);
 const height = px(13);
@@ -12,13 +12,8 @@ const middle = height / 2;
 const end = 1.3;
 const limit = width / end;
 
-const tones = {
-  met: ink.ink2,
-  'met with caution': ink.caution,
-  'not met': ink.fail,
-  'outside standard range': ink.special,
-  'not decidable': ink.open,
-} as const;
+/** What is met stands back behind what is not. */
+const tones = { ...statusInk, met: ink.ink2 };
 
 const paintBar = (painter: Painter, { status, utilisation }: CheckRow): void => {
   const tone = tones[status];

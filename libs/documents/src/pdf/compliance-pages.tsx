@@ -3,12 +3,12 @@ import { Text, View } from '@react-pdf/renderer';
 import type { CheckRow } from '../views/check-rows.js';
 import type { SpecificationView } from '../views/specification-view.js';
 import { CheckBar } from './check-bar.js';
-import { ink, px, style } from './print-style.js';
+import { ink, px, statusInk, style } from './print-style.js';
 import { printText } from './print-text.js';
 import { fillSheets, linesOf } from './fill-sheets.js';
 import { Sheet } from './sheet.js';
 import { StatusMark } from './status-mark.js';
-import { usualCaution } from './usual-caution.js';
+import { sheetCaution } from './sheet-caution.js';
 
 const columns = {
   mark: px(20),
@@ -17,14 +17,6 @@ const columns = {
   bar: px(136),
   margin: px(74),
   source: px(118),
-} as const;
-
-const tones = {
-  met: ink.ink,
-  'met with caution': ink.caution,
-  'not met': ink.fail,
-  'outside standard range': ink.special,
-  'not decidable': ink.open,
 } as const;
 
 const Figures = ({ row }: { row: CheckRow }) => (
@@ -60,7 +52,7 @@ const Check = ({ row }: { row: CheckRow }) => {
         </View>
         {compares && row.status !== 'met' ? <View style={{ paddingRight: px(14) }}>{words}</View> : null}
       </View>
-      <Text style={[style.number, style.strong, { width: columns.margin, color: tones[row.status] }]}>
+      <Text style={[style.number, style.strong, { width: columns.margin, color: statusInk[row.status] }]}>
         {printText(row.margin)}
       </Text>
       <Text style={[style.source, { width: columns.source, paddingLeft: px(12) }]}>
@@ -151,7 +143,7 @@ export const ComplianceSheets = ({ view }: { view: SpecificationView }) => {
           {...(i === 0 ? { say: view.checksSentence } : {})}
           scale="none"
           watermark={view.watermark}
-          care={usualCaution}
+          care={sheetCaution}
         >
           <View>
             {head}
@@ -174,7 +166,7 @@ export const ComplianceSheets = ({ view }: { view: SpecificationView }) => {
           title="Open points"
           scale="none"
           watermark={view.watermark}
-          care={usualCaution}
+          care={sheetCaution}
         >
           <Sentences title="Before this is built" sentences={view.blocking} />
           <Points title="Please tell us" points={view.openPoints} />

@@ -7,7 +7,7 @@ import { ink, px, style } from './print-style.js';
 import { printText } from './print-text.js';
 import { fillSheets, linesOf } from './fill-sheets.js';
 import { Sheet } from './sheet.js';
-import { usualCaution } from './usual-caution.js';
+import { sheetCaution } from './sheet-caution.js';
 
 const columns = { number: px(18), symbol: px(150), value: px(104) } as const;
 
@@ -90,7 +90,7 @@ export const EvidenceSheets = ({ view }: { view: SpecificationView }) =>
         : {})}
       scale="none"
       watermark={view.watermark}
-      care={usualCaution}
+      care={sheetCaution}
     >
       {sheets.map((sheet) => (
         <Calculation key={sheet.number} sheet={sheet} />

@@ -5,7 +5,7 @@ import { linesOf } from './fill-sheets.js';
 import { ink, px, style } from './print-style.js';
 import { printText } from './print-text.js';
 import { Sheet } from './sheet.js';
-import { usualCaution } from './usual-caution.js';
+import { sheetCaution } from './sheet-caution.js';
 import { StatusMark } from './status-mark.js';
 
 const columns = { position: px(28), item: px(66), quantity: px(34), price: px(86), total: px(92) } as const;
@@ -184,7 +184,7 @@ export const offerSheetCount = (view: OfferView): number => Math.max(1, Math.cei
 
 /** The letter: to whom, what for, at which price, until when, on which terms, what is still open. */
 export const OfferSheets = ({ view }: { view: OfferView }) => (
-  <Sheet block={view.block} title="Offer" scale="none" watermark={view.watermark} care={usualCaution}>
+  <Sheet block={view.block} title="Offer" scale="none" watermark={view.watermark} care={sheetCaution}>
     <Address view={view} />
     <Text style={{ fontSize: px(17), fontWeight: 600, marginTop: px(26) }}>{printText(view.title)}</Text>
     <Text style={[style.say, { maxWidth: px(600) }]}>

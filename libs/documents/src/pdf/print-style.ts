@@ -10,6 +10,15 @@ export const px = (pixels: number): number => pixels * 0.75;
 /** Light values on white; hairlines for rows. */
 export const ink = { ...lightColours, sheet: '#FFFFFF', hair: '#D3D9D2', rule: '#7C8987' } as const;
 
+/** Colour of what a check says. */
+export const statusInk = {
+  met: ink.ink,
+  'met with caution': ink.caution,
+  'not met': ink.fail,
+  'outside standard range': ink.special,
+  'not decidable': ink.open,
+} as const;
+
 export const sans = ['Archivo', 'Source Serif 4'];
 export const serif = ['Source Serif 4', 'Archivo'];
 

@@ -11,7 +11,7 @@ import { printText } from './print-text.js';
 import { SectionFigure } from './section-figure.js';
 import { Conformity } from './conformity.js';
 import { Sheet } from './sheet.js';
-import { usualCaution } from './usual-caution.js';
+import { sheetCaution } from './sheet-caution.js';
 import { StatusMark } from './status-mark.js';
 
 /** Names and values in two columns. */
@@ -221,7 +221,7 @@ export const ConformitySheets = ({ view }: { view: SpecificationView }) => (
     title={view.nozzles.length === 0 ? 'Conformity' : 'Nozzles and conformity'}
     scale="none"
     watermark={view.watermark}
-    care={usualCaution}
+    care={sheetCaution}
   >
     <NozzleTables tables={view.nozzles} view={view} plan={px(view.nozzles.length > 1 ? 170 : 210)} />
     {view.oneSheet ? null : <Utilities rows={view.utilities} />}

@@ -1,4 +1,5 @@
-import { type Item, type Offer, parseSlotPath, setName, slots, type System } from '@flangewise/model';
+import { type Item, type Offer, parseSlotPath, setName, type System } from '@flangewise/model';
+import { slotTitles } from './slot-titles.js';
 
 /** One line of the bill of materials; numbers stay numbers for the tables that are made of it. */
 export interface BillRow {
@@ -32,16 +33,6 @@ const placeText = (paths: readonly string[], system: System): string =>
     ),
   ].join(', ');
 
-const slotText = (paths: readonly string[]): string =>
-  [
-    ...new Set(
-      paths.flatMap((path) => {
-        const parsed = parseSlotPath(path);
-        return parsed === undefined ? [] : [slots[parsed.slot].title];
-      }),
-    ),
-  ].join(', ');
-
 /** The positions of an offer without prices, with what workshop and stores need. */
 export const billViewOf = (offer: Offer, system: System, items: ReadonlyMap<string, Item>): BillView => ({
   document: `${offer.number}-${offer.revision}`,
@@ -52,7 +43,7 @@ export const billViewOf = (offer: Offer, system: System, items: ReadonlyMap<stri
       position: line.position,
       item: line.item,
       name: line.name,
-      slot: slotText(line.slots),
+      slot: slotTitles(line.slots),
       place: placeText(line.slots, system),
       quantity: line.quantity,
       wetted: item?.wetted.join(', ') ?? '',

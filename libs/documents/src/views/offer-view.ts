@@ -1,8 +1,9 @@
-import { type Item, type Offer, parseSlotPath, slots, type System } from '@flangewise/model';
+import type { Item, Offer, System } from '@flangewise/model';
 import { dateText } from './date-text.js';
 import type { Issue, Row, TitleBlockView } from './issue.js';
 import { areWhole, moneyText } from './money-text.js';
 import { ownCautions } from './own-cautions.js';
+import { slotTitles } from './slot-titles.js';
 import { summarySentence } from './summary-sentence.js';
 import { titleBlockView } from './title-block-view.js';
 
@@ -54,16 +55,6 @@ export interface OfferViewInput {
   /** What keeps the offer from being released. */
   readonly blocking?: readonly string[];
 }
-
-const useText = (paths: readonly string[]): string =>
-  [
-    ...new Set(
-      paths.flatMap((path) => {
-        const parsed = parseSlotPath(path);
-        return parsed === undefined ? [] : [slots[parsed.slot].title];
-      }),
-    ),
-  ].join(', ');
 
 const totalsOf = (offer: Offer, money: (amount: string) => string): OfferView['totals'] => {
   const hasDiscount = !/^-?0+(\.0+)?$/.test(offer.discount);
@@ -117,7 +108,7 @@ export const offerViewOf = ({
       position: String(line.position),
       item: line.item,
       name: line.name,
-      use: useText(line.slots),
+      use: slotTitles(line.slots),
       quantity: String(line.quantity),
       unitPrice: money(line.unitPrice),
       total: money(line.total),

@@ -4,11 +4,19 @@ import {
   type Item,
   setSlots,
   type SlotName,
+  type SlotPath,
   slotPath,
   slots,
   type System,
 } from '@flangewise/model';
-import type { Trouble } from '../trouble.js';
+
+/** A choice that the range cannot follow: where, what was given, what is allowed. */
+export interface ChoiceTrouble {
+  readonly code: 'UNKNOWN_ITEM' | 'WRONG_SLOT' | 'ITEM_WITHDRAWN' | 'SLOT_EMPTY';
+  readonly path: SlotPath;
+  readonly given: string;
+  readonly message: string;
+}
 
 /** Numbers that a message lists; more would hide what it says. */
 const mostListed = 12;
@@ -27,12 +35,12 @@ const troubleOf = (
   slot: SlotName,
   chosen: string | null,
   items: ReadonlyMap<string, Item>,
-): Omit<Trouble, 'path'> | undefined => {
+): Omit<ChoiceTrouble, 'path'> | undefined => {
   if (chosen === null) {
     return slots[slot].optional
       ? undefined
       : {
-          code: 'INPUT_SLOT_EMPTY',
+          code: 'SLOT_EMPTY',
           given: 'null',
           message: `may not be empty; ${listed(slot, items)}, or leave it out while nobody has chosen`,
         };
@@ -40,19 +48,19 @@ const troubleOf = (
   const item = items.get(chosen);
   if (item === undefined)
     return {
-      code: 'INPUT_UNKNOWN_ITEM',
+      code: 'UNKNOWN_ITEM',
       given: chosen,
       message: `the range has no such item; ${listed(slot, items)}`,
     };
   if (item.slot !== slot)
     return {
-      code: 'INPUT_WRONG_SLOT',
+      code: 'WRONG_SLOT',
       given: chosen,
       message: `${item.name} belongs to ${slots[item.slot].title}; ${listed(slot, items)}`,
     };
   return item.life === 'discontinued'
     ? {
-        code: 'INPUT_ITEM_WITHDRAWN',
+        code: 'ITEM_WITHDRAWN',
         given: chosen,
         message: `${item.name} is no longer made; ${listed(slot, items)}`,
       }
@@ -60,11 +68,11 @@ const troubleOf = (
 };
 
 /** Choices that the range cannot follow: unknown or withdrawn items, items of another slot, slots emptied that may not be. */
-export const itemTroubles = (
+export const choiceTroubles = (
   system: Pick<System, 'frame' | 'sets'>,
   items: ReadonlyMap<string, Item>,
-): readonly Trouble[] => {
-  const at = (choices: Choices, names: readonly SlotName[], set?: number): readonly Trouble[] =>
+): readonly ChoiceTrouble[] => {
+  const at = (choices: Choices, names: readonly SlotName[], set?: number): readonly ChoiceTrouble[] =>
     names.flatMap((slot) => {
       const chosen = choices[slot];
       if (chosen === undefined) return [];
