@@ -70,6 +70,10 @@ function rowsOf({ size }: Plan, records: readonly Record[]): Row[] {
       browser: inBrowser((run) => run.shared.map((s) => s.time)),
     },
     {
+      ...{ ...time, what: 'cheapest, with proof, first asked', own: of(({ run }) => [run.bestFirst]) },
+      ...{ peer: none, browser: inBrowser((run) => [run.bestFirst]) },
+    },
+    {
       ...{ ...time, what: 'cheapest, with proof', goal: goal.best, own: of(({ run }) => [run.best]) },
       ...{ peer: peer('best', 1), browser: inBrowser((run) => [run.best]) },
     },
