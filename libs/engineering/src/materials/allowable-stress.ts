@@ -92,8 +92,15 @@ export const allowableStress = calculation({
     if (code === 'EN 13445-3') {
       const stress = designStressAt(material, temperatureK);
       if (!stress.ok) return stress;
-      const { stressPa, basis, rule, source } = stress.value;
-      log?.({ symbol: 'f', formula: rule, substituted: source, value: stressPa, unit: 'Pa', note: basis });
+      const { stressPa, basis, source } = stress.value;
+      log?.({
+        symbol: 'f',
+        formula: stress.value.rule,
+        substituted: source,
+        value: stressPa,
+        unit: 'Pa',
+        note: basis,
+      });
       return succeed({ stressPa, basis });
     }
     const table = findTable({ code, material, stressLevel });

@@ -123,7 +123,9 @@ const pointAt = ({ given, perStress, cold }: Curve, temperatureK: number): Outco
   });
   if (!test.ok) return test;
   return succeed({
-    ...stresses.value,
+    vesselPa,
+    coverPa,
+    basis: stresses.value.basis,
     temperatureK,
     designStressPa: vesselPa,
     pressurePaGauge,
