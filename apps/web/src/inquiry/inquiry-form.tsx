@@ -7,7 +7,7 @@ import { FormProvider } from 'react-hook-form';
 import { errorText } from '../api/api-error';
 import { useMe } from '../api/use-me';
 import { momentText } from '../figures/moment';
-import { Fault } from '../look/notice';
+import { Fault, Note } from '../look/notice';
 import { type Job, Page } from '../shell/page';
 import type { SheetLinks } from '../shell/sheets';
 import { TextField } from './fields';
@@ -93,11 +93,7 @@ export function InquiryForm({ id, document, job, links, whyNot, save, onSaved }:
         )
       }
     >
-      {whyNot !== undefined && (
-        <p role="note" className="border-b border-rule bg-open-t px-4 py-1.5 lg:px-6">
-          {whyNot}
-        </p>
-      )}
+      {whyNot !== undefined && <Note>{whyNot}</Note>}
       <FormProvider {...form}>
         <main
           id="main"
@@ -117,29 +113,31 @@ export function InquiryForm({ id, document, job, links, whyNot, save, onSaved }:
               </p>
             )}
             <fieldset disabled={whyNot !== undefined} className="min-w-0">
-              <div className="mb-5">
-                <ImportButton
-                  onRead={(taken) => {
-                    setBefore(form.getValues());
-                    take(formOf(taken));
-                  }}
-                />
-                {before !== undefined && (
-                  <p className="mt-2 flex items-center gap-3">
-                    The fields below show the file.
-                    <button
-                      type="button"
-                      className="btn btn-sm"
-                      onClick={() => {
-                        take(before);
-                        setBefore(undefined);
-                      }}
-                    >
-                      Undo
-                    </button>
-                  </p>
-                )}
-              </div>
+              {whyNot === undefined && (
+                <div className="mb-5">
+                  <ImportButton
+                    onRead={(taken) => {
+                      setBefore(form.getValues());
+                      take(formOf(taken));
+                    }}
+                  />
+                  {before !== undefined && (
+                    <p className="mt-2 flex items-center gap-3">
+                      The fields below show the file.
+                      <button
+                        type="button"
+                        className="btn btn-sm"
+                        onClick={() => {
+                          take(before);
+                          setBefore(undefined);
+                        }}
+                      >
+                        Undo
+                      </button>
+                    </p>
+                  )}
+                </div>
+              )}
               <Fragment key={fieldsKey}>
                 <Section title="Job">
                   <TextField name="title" label="Title" placeholder="Hydrogenation in methanol" />

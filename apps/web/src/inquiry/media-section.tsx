@@ -15,7 +15,9 @@ export function MediaSection() {
   return (
     <Section title="Media">
       {fields.length === 0 && (
-        <p className="text-ink2">None named yet. Corrosion, vapour pressure and the hazardous area depend on them.</p>
+        <p className="text-ink2">
+          None named yet. Corrosion, vapour pressure and the hazardous area depend on them.
+        </p>
       )}
       {fields.map((field, i) => (
         <div

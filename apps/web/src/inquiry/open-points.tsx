@@ -34,7 +34,7 @@ export function OpenPoints({ points }: { readonly points: readonly OpenPoint[] }
             <button type="button" className="btn-link font-medium" onClick={() => goTo(point)}>
               {point.question}
             </button>
-            <p className="say-sm text-ink2">{point.why}</p>
+            <p className="say-sm text-ink2 first-letter:uppercase">{point.why}</p>
           </li>
         ))}
       </ol>

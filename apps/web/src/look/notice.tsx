@@ -33,6 +33,15 @@ export function Empty({ text, children }: { readonly text: string; readonly chil
   );
 }
 
+/** Said across the page, below its head. */
+export function Note({ children }: { readonly children: ReactNode }) {
+  return (
+    <section aria-label="Note" className="border-b border-rule bg-open-t px-4 py-1.5 lg:px-6">
+      <p role="note">{children}</p>
+    </section>
+  );
+}
+
 /** A sentence about a field that was refused. */
 export function Refused({ id, text }: { readonly id: string; readonly text: string }) {
   return (

@@ -106,9 +106,7 @@ export function RangePage() {
         {isError && (
           <Fault
             text={errorText(error)}
-            action={
-              mayHelpAgain(error) ? { title: 'Try again', run: () => void query.refetch() } : undefined
-            }
+            action={mayHelpAgain(error) ? { title: 'Try again', run: () => void query.refetch() } : undefined}
           />
         )}
         {query.isPending && <Working text="Loading the range." />}

@@ -50,7 +50,6 @@ function Row({ part, prices }: { readonly part: Part; readonly prices: Prices | 
 
 /** The parts of the range, slot by slot. */
 export const RangeTable = memo(function RangeTable({ groups, prices }: RangeTableProps) {
-  const columns = prices === undefined ? 5 : 7;
   return (
     <table className="tab lg:table-fixed">
       <caption className="sr-only">Parts of the range</caption>
@@ -86,7 +85,7 @@ export const RangeTable = memo(function RangeTable({ groups, prices }: RangeTabl
       {groups.map(({ slot, parts }) => (
         <tbody key={slot}>
           <tr>
-            <th scope="rowgroup" colSpan={columns} className="pt-5! text-[13px]! text-ink!">
+            <th scope="rowgroup" colSpan={2} className="border-b-0! pt-5! text-[13px]! text-ink!">
               <span className="font-semibold">{slots[slot].title}</span>{' '}
               <span className="lab">{parts.length === 1 ? 'one part' : `${String(parts.length)} parts`}</span>
             </th>

@@ -23,7 +23,7 @@ export function Areas({ me }: { readonly me: Me }) {
   const areas = areasOf(me);
   if (areas.length < 2) return null;
   return (
-    <nav aria-label="Areas" className="flex h-12 items-stretch self-stretch">
+    <nav aria-label="Areas" className="flex min-h-12 items-stretch self-stretch">
       {areas.map(({ title, href }) => (
         <Link
           key={href}

@@ -15,7 +15,7 @@ export const sheetShapeCurrent = `${shape} font-semibold text-ink after:absolute
 
 export function Sheets({ current, links }: { readonly current: Sheet; readonly links: SheetLinks }) {
   return (
-    <nav aria-label="Sheets of this job" className="flex h-12 items-stretch self-stretch overflow-x-auto">
+    <nav aria-label="Sheets of this job" className="flex min-h-12 items-stretch self-stretch overflow-x-auto">
       {sheets.map((sheet, index) => {
         const href = links[sheet];
         const body = (

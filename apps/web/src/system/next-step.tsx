@@ -1,4 +1,5 @@
 import Link from 'next/link';
+import { Note } from '../look/notice';
 import { SaveStateText } from './save-state-text';
 import type { SaveState } from './use-saving';
 
@@ -43,10 +44,10 @@ export function NextStep({ standing }: { readonly standing: Standing }) {
 export function NotSavedHere({ systemId, whyNot }: Standing) {
   if (whyNot === undefined && systemId !== undefined) return null;
   return (
-    <p role="note" className="border-b border-rule bg-open-t px-4 py-1.5 lg:px-6">
+    <Note>
       {whyNot === undefined
         ? 'This candidate is not saved yet. Change what you like, then save it.'
         : `${whyNot} What you try here stays on this page.`}
-    </p>
+    </Note>
   );
 }

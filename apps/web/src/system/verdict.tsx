@@ -19,7 +19,7 @@ export function Verdict({ assessment }: { readonly assessment: Assessment }) {
       <p className="flex items-center gap-2 text-heading font-semibold">
         <StatusMark status={status} /> {words[status]}
       </p>
-      {status !== 'met' && worst !== undefined && <p className="say">{worst.text}</p>}
+      {status !== 'met' && worst !== undefined && <p className="say first-letter:uppercase">{worst.text}</p>}
       {leastMargin !== null && (
         <p className="lab">
           Least margin {marginText(leastMargin.value)}: {leastMargin.title}
