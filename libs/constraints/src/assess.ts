@@ -19,6 +19,7 @@ import { openPointsOf } from './open-points.js';
 import type { Range } from './range.js';
 import type { Rule } from './rule.js';
 import { ruleRevision } from './rule-revision.js';
+import { sentenceCase } from './sentence-case.js';
 
 export const generalCaution = usualCaution('This assessment');
 
@@ -96,6 +97,7 @@ export const assess = (
       };
       return bench.rules.flatMap((rule) => assessRule(rule, view));
     })
+    .map((result) => ({ ...result, text: sentenceCase(result.text) }))
     .sort(byUrgency);
   const undecided = undecidedSlots(
     system,

@@ -1,4 +1,5 @@
 import type { Item, ItemOf, SlotName } from '@flangewise/model';
+import { sentenceCase } from './sentence-case.js';
 
 /** What tells one candidate from the others. */
 export interface Compared {
@@ -46,7 +47,7 @@ const superlativeOf = (all: readonly Compared[], one: Compared): string | undefi
   return undefined;
 };
 
-const sentence = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}.`;
+const sentence = (text: string): string => `${sentenceCase(text)}.`;
 
 /** Why one would take this candidate: what it is best at, and how it differs from the first. */
 export const reasonOf = (all: readonly Compared[], one: Compared): string => {

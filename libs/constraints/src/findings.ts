@@ -2,6 +2,7 @@ import { formatQuantity, absoluteToGauge } from '@flangewise/quantities';
 import type { System } from '@flangewise/model';
 import type { Conditions } from './conditions.js';
 import { fillTemperatureK, mainLiquid, vapourBoundText, vapourPressureAt } from './liquid.js';
+import { sentenceCase } from './sentence-case.js';
 import { shownQuantity } from './shown-quantity.js';
 
 const shown = (value: number, unit: string): string => shownQuantity(value, unit);
@@ -60,5 +61,9 @@ const several = (system: System, conditions: readonly Conditions[]): string | un
 /** What follows from the inquiry alone, before any part is chosen. */
 export const findingsOf = (system: System, conditions: readonly Conditions[]): readonly string[] => {
   const all = conditions.flatMap((c) => [hotBatch(c), ownVapour(c), marking(c), reliefOf(c)]);
-  return [...new Set([...all, several(system, conditions)].filter((f) => f !== undefined))];
+  return [
+    ...new Set(
+      [...all, several(system, conditions)].flatMap((f) => (f === undefined ? [] : sentenceCase(f))),
+    ),
+  ];
 };

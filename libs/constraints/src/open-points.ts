@@ -2,6 +2,7 @@ import type { OpenPoint, RuleResult, System } from '@flangewise/model';
 import { formatQuantity, absoluteToGauge, gaugeToAbsolute } from '@flangewise/quantities';
 import type { Conditions } from './conditions.js';
 import { fieldInWords } from './field-in-words.js';
+import { sentenceCase } from './sentence-case.js';
 import { mainLiquid, vapourPressureAt } from './liquid.js';
 
 /** A question that matters for what was said so far; asked only while the field is empty. */
@@ -237,7 +238,7 @@ export const openPointsOf = (
       const rules = results
         .filter((r) => r.missing.some((field) => askedAs(field) === q.field))
         .map((r) => r.rule);
-      return [{ field: q.field, question, why: q.why(about), rules: [...new Set(rules)] }];
+      return [{ field: q.field, question, why: sentenceCase(q.why(about)), rules: [...new Set(rules)] }];
     }),
   );
   const fields = new Set(asked.map((point) => point.field));

@@ -1,5 +1,6 @@
 /** @jsxRuntime automatic */
 import { Text, View } from '@react-pdf/renderer';
+import type { ReactElement } from 'react';
 import type { OfferView } from '../views/offer-view.js';
 import { linesOf } from './fill-sheets.js';
 import { ink, px, style } from './print-style.js';
@@ -124,46 +125,50 @@ const Delivery = ({ view }: { view: OfferView }) => (
   </View>
 );
 
-const List = ({ title, sentences }: { title: string; sentences: readonly string[] }) =>
-  sentences.length === 0 ? null : (
+/** Rows under a heading that stays with the first of them. */
+const Headed = ({ title, rows: [first, ...others] }: { title: string; rows: readonly ReactElement[] }) =>
+  first === undefined ? null : (
     <View>
-      <Text style={style.section} minPresenceAhead={px(30)}>
-        {title}
-      </Text>
-      {sentences.map((sentence, i) => (
-        <View
-          key={`${String(i)} ${sentence}`}
-          style={[style.row, i === 0 ? { borderTopWidth: 0 } : {}]}
-          wrap={false}
-        >
-          <Text style={[style.label, { width: px(18) }]}>{String(i + 1)}</Text>
-          <Text style={[style.serif, { flexGrow: 1, flexShrink: 1, flexBasis: 0 }]}>
-            {printText(sentence)}
-          </Text>
-        </View>
-      ))}
+      <View wrap={false}>
+        <Text style={style.section}>{title}</Text>
+        {first}
+      </View>
+      {others}
     </View>
   );
 
-const OpenPoints = ({ view }: { view: OfferView }) =>
-  view.openPoints.length === 0 ? null : (
-    <View>
-      <Text style={style.section} minPresenceAhead={px(40)}>
-        Please tell us
-      </Text>
-      {view.openPoints.map(({ question, why }, i) => (
-        <View key={question} style={[style.row, i === 0 ? { borderTopWidth: 0 } : {}]} wrap={false}>
-          <View style={{ width: px(20), paddingTop: px(1) }}>
-            <StatusMark status="not decidable" size={px(12)} />
-          </View>
-          <View style={{ flexGrow: 1, flexShrink: 1, flexBasis: 0 }}>
-            <Text style={style.strong}>{printText(question)}</Text>
-            <Text style={style.serif}>{printText(why)}</Text>
-          </View>
+const ListRow = ({ sentence, index }: { sentence: string; index: number }) => (
+  <View style={[style.row, index === 0 ? { borderTopWidth: 0 } : {}]} wrap={false}>
+    <Text style={[style.label, { width: px(18) }]}>{String(index + 1)}</Text>
+    <Text style={[style.serif, { flexGrow: 1, flexShrink: 1, flexBasis: 0 }]}>{printText(sentence)}</Text>
+  </View>
+);
+
+const List = ({ title, sentences }: { title: string; sentences: readonly string[] }) => (
+  <Headed
+    title={title}
+    rows={sentences.map((sentence, index) => (
+      <ListRow key={`${String(index)} ${sentence}`} sentence={sentence} index={index} />
+    ))}
+  />
+);
+
+const OpenPoints = ({ view }: { view: OfferView }) => (
+  <Headed
+    title="Please tell us"
+    rows={view.openPoints.map(({ question, why }, i) => (
+      <View key={question} style={[style.row, i === 0 ? { borderTopWidth: 0 } : {}]} wrap={false}>
+        <View style={{ width: px(20), paddingTop: px(1) }}>
+          <StatusMark status="not decidable" size={px(12)} />
         </View>
-      ))}
-    </View>
-  );
+        <View style={{ flexGrow: 1, flexShrink: 1, flexBasis: 0 }}>
+          <Text style={style.strong}>{printText(question)}</Text>
+          <Text style={style.serif}>{printText(why)}</Text>
+        </View>
+      </View>
+    ))}
+  />
+);
 
 /** Estimated height of what a letter says [px], by its lists. */
 const heightOf = (view: OfferView): number => {
