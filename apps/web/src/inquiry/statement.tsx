@@ -9,13 +9,13 @@ export function Statement() {
   return (
     <div>
       <label htmlFor={fieldId('statement')} className="lab mb-1 block">
-        In the client’s words
+        Original wording
       </label>
       <textarea
         id={fieldId('statement')}
         className="field"
         rows={3}
-        placeholder="What the client wrote, kept with the inquiry"
+        placeholder="What was written, kept with the inquiry"
         {...field}
       />
     </div>
