@@ -51,7 +51,7 @@ const questions: readonly Question[] = [
     field: 'process.media',
     isOpen: ({ conditions }) => conditions.media.length === 0,
     question: () => 'Which media does the vessel hold, with concentration?',
-    why: () => 'Corrosion of every wetted part, fluid group, vapour pressure, expansion and zone hang on it.',
+    why: () => 'Corrosion of every wetted part, fluid group, vapour pressure, expansion and zone depend on it.',
   },
   {
     field: 'process.media',
@@ -101,7 +101,7 @@ const questions: readonly Question[] = [
     field: 'sets.batchVolume',
     isOpen: ({ conditions }) => conditions.batchVolumeM3 === undefined,
     question: () => 'How much liquid is in the vessel, at which temperature is it filled?',
-    why: () => 'The fill when hot, the stirring and the heat hang on it.',
+    why: () => 'The fill when hot, the stirring and the heat depend on it.',
   },
   {
     field: 'process.pressure.highest',
@@ -141,7 +141,7 @@ const questions: readonly Question[] = [
     isOpen: ({ conditions }) =>
       conditions.temperatureMinK === undefined && conditions.temperatureMaxK !== undefined,
     question: () => 'What is the lowest temperature, and at which temperature is the vessel filled?',
-    why: () => 'Filling at 20 °C was assumed; seals and cooling hang on the lowest temperature.',
+    why: () => 'Filling at 20 °C was assumed; seals and cooling depend on the lowest temperature.',
   },
   {
     field: 'process.viscosity',
@@ -154,13 +154,13 @@ const questions: readonly Question[] = [
     isOpen: ({ conditions }) => conditions.speedMaxPerS === undefined,
     question: () => 'At which speed is it stirred?',
     why: () =>
-      'The torque hangs on it; for each system the highest speed that its parts allow is given instead.',
+      'The torque depends on it; for each system the highest speed that its parts allow is given instead.',
   },
   {
     field: 'process.heatOfReaction',
     isOpen: (asked) => isReaction(asked) && asked.system.inquiry.process.heatOfReaction === undefined,
     question: () => 'How much heat does the reaction give, per mole of what?',
-    why: () => 'The cooling duty and the adiabatic rise hang on it.',
+    why: () => 'The cooling duty and the adiabatic rise depend on it.',
   },
   {
     field: 'process.concentration',
@@ -188,7 +188,7 @@ const questions: readonly Question[] = [
     isOpen: (asked) => hasGas(asked) && asked.conditions.regulatorKv === undefined,
     question: ({ conditions }) =>
       `What is the flow coefficient Kv of the ${conditions.gases[0] ?? 'gas'} regulator, and its supply pressure?`,
-    why: () => 'The relief area for a regulator failed open hangs on it.',
+    why: () => 'The relief area for a regulator failed open depends on it.',
   },
   {
     field: 'site.zone',
@@ -200,7 +200,7 @@ const questions: readonly Question[] = [
     field: 'site.country',
     isOpen: ({ conditions }) => conditions.country === undefined,
     question: () => 'In which country will it stand?',
-    why: () => 'The law that applies hangs on it; the European Union was assumed.',
+    why: () => 'The law that applies depends on it; the European Union was assumed.',
   },
   {
     field: 'commercial.endUse',
@@ -217,7 +217,7 @@ const questions: readonly Question[] = [
 /** Regulation (EU) 2021/821, annex I, 2B350.a: vessels above 100 L. */
 const exportVolumeM3 = 0.1;
 
-/** What nobody has said yet and what hangs on it, each question once. */
+/** What nobody has said yet and what depends on it, each question once. */
 export const openPointsOf = (
   system: System,
   conditions: readonly Conditions[],

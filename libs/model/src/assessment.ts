@@ -50,7 +50,7 @@ export const ruleResultSchema = z.strictObject({
 
 export type RuleResult = z.output<typeof ruleResultSchema>;
 
-/** A question to the client, or to the engineer: what is missing and what hangs on it. */
+/** A question to the client, or to the engineer: what is missing and what depends on it. */
 export const openPointSchema = z.strictObject({
   field: z.string().meta({ examples: ['process.pressureMeans'] }),
   question: z.string(),

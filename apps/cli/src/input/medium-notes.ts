@@ -2,7 +2,7 @@ import { type Inquiry, nearestName } from '@flangewise/model';
 
 /**
  * A note for every medium that no table knows, with the name that may have been meant. It is no trouble: the answer
- * asks for it as an open point, and what hangs on it is not decidable.
+ * asks for it as an open point, and what depends on it is not decidable.
  */
 export const mediumNotes = async (media: Inquiry['process']['media']): Promise<readonly string[]> => {
   const tables = await import('@flangewise/engineering');
@@ -20,6 +20,6 @@ export const mediumNotes = async (media: Inquiry['process']['media']): Promise<r
   return unknown.map(({ substance, index }) => {
     const meant = nearestName(substance, names);
     const ask = meant === undefined ? 'give a common name or a CAS number.' : `was ${meant} meant?`;
-    return `process.media[${String(index)}].substance: no table knows "${substance}"; ${ask} What hangs on it is not decidable.`;
+    return `process.media[${String(index)}].substance: no table knows "${substance}"; ${ask} What depends on it is not decidable.`;
   });
 };

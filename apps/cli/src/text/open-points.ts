@@ -10,7 +10,7 @@ export const openPointsNote = (open: readonly Pick<OpenPoint, 'field'>[]): reado
         `The inquiry leaves ${counted(open.length, 'point')} open, which "solve" asks for: ${open.map(({ field }) => field).join(', ')}`,
       ];
 
-/** Questions to the client, each with what hangs on it. */
+/** Questions to the client, each with what depends on it. */
 export const openPointsSection = (
   open: readonly Pick<OpenPoint, 'question' | 'why'>[],
   columns: number,

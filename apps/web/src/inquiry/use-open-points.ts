@@ -15,7 +15,7 @@ function useRested<T>(value: T): T {
   return rested;
 }
 
-/** What nobody has said yet and what hangs on it, for the inquiry as it is typed. */
+/** What nobody has said yet and what depends on it, for the inquiry as it is typed. */
 export function useOpenPoints(document: InquiryInput | undefined) {
   const text = useRested(document === undefined ? undefined : JSON.stringify(document));
   return useQuery({

@@ -33,11 +33,11 @@ export const areaMarking = partRule({
     if (marking === undefined) {
       return dust
         ? notDecidable(
-            `${part.name}: its surface temperature hangs on the ignition temperatures of cloud and layer of the dust, which are not known.`,
+            `${part.name}: its surface temperature depends on the ignition temperatures of cloud and layer of the dust, which are not known.`,
             'ignition temperatures of the dust',
           )
         : notDecidable(
-            `${part.name}: gas group and temperature class hang on the substances, which are not known.`,
+            `${part.name}: gas group and temperature class depend on the substances, which are not known.`,
             'process.media',
           );
     }
