@@ -51,7 +51,8 @@ const questions: readonly Question[] = [
     field: 'process.media',
     isOpen: ({ conditions }) => conditions.media.length === 0,
     question: () => 'Which media does the vessel hold, with concentration?',
-    why: () => 'Corrosion of every wetted part, fluid group, vapour pressure, expansion and zone depend on it.',
+    why: () =>
+      'Corrosion of every wetted part, fluid group, vapour pressure, expansion and zone depend on it.',
   },
   {
     field: 'process.media',
