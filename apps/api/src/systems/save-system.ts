@@ -1,5 +1,5 @@
 import type { SystemInput } from '@flangewise/model';
-import { visibleSystems } from '../auth/visible.js';
+import { seesPrices, visibleSystems } from '../auth/visible.js';
 import { lockRow } from '../database/lock-row.js';
 import { storable } from '../database/storable.js';
 import { refuse } from '../errors/refusal.js';
@@ -40,11 +40,9 @@ function changedByOther({ author, updatedAt, document, version }: Locked, { pers
   );
 }
 
-/** Terms of an offer that stand in a system stay when a customer saves it, who does not see them. */
-const merged = (given: SystemInput, stored: SystemInput, { person }: Desk): SystemInput => {
-  const document = systemFor(given, person);
-  return document === given || stored.offer === undefined ? document : { ...document, offer: stored.offer };
-};
+/** What is saved of what was handed in: terms of an offer that stand in the system stay where a customer, who does not see them, saves it. */
+const merged = (own: SystemInput, stored: SystemInput, { person }: Desk): SystemInput =>
+  seesPrices(person) || stored.offer === undefined ? own : { ...own, offer: stored.offer };
 
 /**
  * Saves a system that nobody else changed meanwhile, assessed before it is saved: an engineer takes its inquiry up by it, a
@@ -52,13 +50,15 @@ const merged = (given: SystemInput, stored: SystemInput, { person }: Desk): Syst
  */
 export async function saveSystem(desk: Desk, { id, document: given, version }: SystemChange) {
   const { database, workshop, person } = desk;
-  const read = readSystem(systemFor(given, person));
+  const own = systemFor(given, person);
+  const read = readSystem(own);
   checkChoices(read, workshop);
+  const assessment = workshop.assess(own);
   return database.$transaction(async (step) => {
     const row = await lockSystem(step, desk, id);
     await takeUp(step, row.inquiryId, person);
     if (row.version !== version) throw changedByOther(row, desk, version);
-    const document = merged(given, row.document, desk);
+    const document = merged(own, row.document, desk);
     await step.system.update({
       where: { id },
       data: {
@@ -68,6 +68,6 @@ export async function saveSystem(desk: Desk, { id, document: given, version }: S
         version: version + 1,
       },
     });
-    return { version: version + 1, assessment: workshop.assess(document) };
+    return { version: version + 1, assessment };
   });
 }
