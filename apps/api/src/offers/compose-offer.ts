@@ -8,7 +8,7 @@ import { readSystem } from '../workshop/read-system.js';
 import type { Workshop } from '../workshop/workshop.js';
 import type { Blocking } from './blocking.js';
 
-/** What an engineer decides about an offer. */
+/** What an engineer decides about an offer; discount and tax that are not given are those that the system names. */
 export interface OfferTerms {
   readonly number: string;
   readonly revision: string;
@@ -59,7 +59,12 @@ function madeWith(
 ): MadeOffer & { assessment: Assessment } {
   const { workshop, system: document, terms } = question;
   const specialsReleased = released.includes('special');
-  const { discountPercent, taxPercent, client, ...fixed } = terms;
+  const {
+    discountPercent = document.offer?.discountPercent,
+    taxPercent = document.offer?.taxPercent,
+    client,
+    ...fixed
+  } = terms;
   const system = readSystem({
     ...document,
     offer: {

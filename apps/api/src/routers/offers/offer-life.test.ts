@@ -116,6 +116,16 @@ it('prices a system by the list that it names, as the command line does, and ref
   expect(await database.system.count()).toBe(before);
 });
 
+it('offers with the discount and tax that the system names, as the command line does, where nobody gives others', async () => {
+  const system = { ...job.system, offer: { discountPercent: '3', taxPercent: '7' } };
+  const { id: systemId } = await ask('engineer', 'systems.create', { inquiryId: job.inquiryId, system });
+  const named = await ask('engineer', 'offers.get', { id: await makeTestOffer(product, systemId) });
+  expect(named.offer).toMatchObject({ discountPercent: '3', taxPercent: '7' });
+  const given = await makeTestOffer(product, systemId, { discountPercent: '0' });
+  const { offer } = await ask('engineer', 'offers.get', { id: given });
+  expect(offer).toMatchObject({ discountPercent: '0', taxPercent: '7' });
+});
+
 it('offers at no date after the end of the price list', async () => {
   const before = await database.offer.count();
   const late = await call('engineer', 'offers.create', { systemId: job.systemId, date: '2027-05-01' });
