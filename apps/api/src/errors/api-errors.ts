@@ -111,6 +111,11 @@ export const apiErrors = {
     transport: 'CONFLICT',
     text: 'Offer {number} was made by {given}; {current} are in force now. Revise it, so that items, prices and proof are those of today.',
   },
+  OFFER_FOR_ANOTHER_CLIENT: {
+    status: 409,
+    transport: 'CONFLICT',
+    text: 'Offer {number} is addressed to {given}, and its inquiry is now of {client}. Revise it, so that it is addressed to {client}.',
+  },
   NOTHING_TO_RELEASE: {
     status: 409,
     transport: 'CONFLICT',

@@ -9,6 +9,7 @@ import {
   type TestJob,
   testInquiry,
   quickInquiry,
+  unblock,
 } from './test-job.js';
 
 const product = await startProduct(afterAll, quickWorkshop());
@@ -122,6 +123,23 @@ describe('the customer himself', () => {
     expect(await product.ask('kelmoor', 'offers.list')).toEqual([]);
     const document = testInquiry(quickInquiry, clientNames.sundrey);
     await product.ask('engineer', 'inquiries.update', { id: job.inquiryId, document });
+  });
+
+  it('is sent nothing that is addressed to another, whose inquiry it was when the letter was written', async () => {
+    const moved = await startJob(product, { client: clientNames.kelmoor });
+    const id = await makeTestOffer(product, moved.systemId);
+    await unblock(product, id);
+    const document = testInquiry(quickInquiry, clientNames.sundrey);
+    await product.ask('engineer', 'inquiries.update', { id: moved.inquiryId, document });
+    const { status, error } = await product.call('sales', 'offers.send', { id });
+    expect([status, error?.data.reason]).toEqual([409, 'OFFER_FOR_ANOTHER_CLIENT']);
+    expect(error?.message).toContain(`addressed to ${clientNames.kelmoor}`);
+    expect((await product.call('sundrey', 'offers.get', { id })).status).toBe(404);
+    await product.ask('sales', 'offers.revise', { id, date: '2026-11-24' });
+    await unblock(product, id);
+    await product.ask('sales', 'offers.send', { id });
+    const { offer } = await product.ask('sundrey', 'offers.get', { id });
+    expect(offer.client).toBe(clientNames.sundrey);
   });
 
   it('keeps seeing the letter that was sent while the next one is written', async () => {
