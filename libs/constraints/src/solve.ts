@@ -138,8 +138,8 @@ const onFrame = (system: System, bench: Bench): System => {
   return frame === undefined ? system : { ...system, frame: { frame: frame.id } };
 };
 
-/** Nodes after which counting gives up; the count is then left out. */
-const countBudget = 2000;
+/** Nodes after which counting gives up: each may take tens of milliseconds; the count is then left out. */
+const countBudget = 16;
 
 interface Search {
   readonly bench: Bench;
