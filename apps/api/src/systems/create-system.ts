@@ -7,7 +7,7 @@ import { letterOf } from '../letters.js';
 import type { Desk } from '../trpc/context.js';
 import { readSystem } from '../workshop/read-system.js';
 import { checkChoices } from './check-choices.js';
-import { systemFor } from './system-for.js';
+import { systemBy } from './system-for.js';
 import { titleOfSystem } from './title-of-system.js';
 
 export interface NewSystem {
@@ -17,7 +17,7 @@ export interface NewSystem {
 
 /** Saves one more answer to an inquiry, under the next letter: an engineer takes the inquiry up by it, a customer may until then. */
 export async function createSystem({ database, workshop, person }: Desk, { inquiryId, system }: NewSystem) {
-  const document = systemFor(system, person);
+  const document = systemBy(person, system);
   const read = readSystem(document);
   checkChoices(read, workshop);
   return database.$transaction(async (step) => {

@@ -1,5 +1,5 @@
 import type { SystemInput } from '@flangewise/model';
-import { seesPrices, visibleSystems } from '../auth/visible.js';
+import { visibleSystems } from '../auth/visible.js';
 import { lockRow } from '../database/lock-row.js';
 import { storable } from '../database/storable.js';
 import { refuse } from '../errors/refusal.js';
@@ -8,7 +8,7 @@ import { takeUp } from '../inquiries/take-up.js';
 import type { Desk } from '../trpc/context.js';
 import { readSystem } from '../workshop/read-system.js';
 import { checkChoices } from './check-choices.js';
-import { systemFor } from './system-for.js';
+import { systemBy, systemFor } from './system-for.js';
 import { titleOfSystem } from './title-of-system.js';
 
 export interface SystemChange {
@@ -40,25 +40,20 @@ function changedByOther({ author, updatedAt, document, version }: Locked, { pers
   );
 }
 
-/** What is saved of what was handed in: terms of an offer that stand in the system stay where a customer, who does not see them, saves it. */
-const merged = (own: SystemInput, stored: SystemInput, { person }: Desk): SystemInput =>
-  seesPrices(person) || stored.offer === undefined ? own : { ...own, offer: stored.offer };
-
 /**
  * Saves a system that nobody else changed meanwhile, assessed before it is saved: an engineer takes its inquiry up by it, a
  * customer may until then.
  */
 export async function saveSystem(desk: Desk, { id, document: given, version }: SystemChange) {
   const { database, workshop, person } = desk;
-  const own = systemFor(given, person);
-  const read = readSystem(own);
+  const read = readSystem(systemBy(person, given));
   checkChoices(read, workshop);
-  const assessment = workshop.assess(own);
   return database.$transaction(async (step) => {
     const row = await lockSystem(step, desk, id);
     await takeUp(step, row.inquiryId, person);
     if (row.version !== version) throw changedByOther(row, desk, version);
-    const document = merged(own, row.document, desk);
+    const document = systemBy(person, given, row.document);
+    const assessment = workshop.assess(document);
     await step.system.update({
       where: { id },
       data: {

@@ -76,6 +76,25 @@ describe('while nobody has taken the inquiry up', () => {
     expect(behind.text).not.toContain('discountPercent');
   });
 
+  it('takes no limits of engineering from a customer, and keeps those that stand there', async () => {
+    const { inquiryId, systemId } = await configure();
+    const given = { ...second, settings: { fillLimit: 0.95, serviceFactor: 1 } };
+    const settingsOf = async (id: string) =>
+      ((await database.system.findUniqueOrThrow({ where: { id } })).document as SystemInput).settings;
+    const usual = (await save('sundrey', systemId, 1)).data.assessment;
+    const saved = await save('sundrey', systemId, 2, given);
+    expect([saved.status, saved.data?.assessment]).toEqual([200, usual]);
+    expect(await settingsOf(systemId)).toBeUndefined();
+    const made = await ask('sundrey', 'systems.create', { inquiryId, system: given });
+    expect(await settingsOf(made.id)).toBeUndefined();
+
+    const settings = { fillLimit: 0.5, fillLimitReason: 'foams' };
+    const document = { ...(second as object), settings };
+    await database.system.update({ where: { id: systemId }, data: { document } });
+    expect((await save('sundrey', systemId, 3, given)).data.assessment).not.toEqual(usual);
+    expect(await settingsOf(systemId)).toEqual(settings);
+  });
+
   it('is hidden from another client, as if it did not exist', async () => {
     const { inquiryId, systemId } = await configure();
     for (const [path, existing, none] of [
