@@ -8,6 +8,15 @@ const post = (path: string, body: unknown): Promise<Response> =>
     body: JSON.stringify(body),
   });
 
+/** How long to wait is known to the server alone; undefined where it was not the API that refused. */
+const refusalOf = async (answer: Response): Promise<string | undefined> => {
+  const told = (await answer.json().catch(() => undefined)) as
+    { readonly error?: { readonly message?: string } } | undefined;
+  return told?.error?.message;
+};
+
+const failed = (status: number): string => `The server failed (status ${status}). Try again in a moment.`;
+
 export async function signIn(email: string, password: string): Promise<SignInAnswer> {
   const answer = await post('sign-in/email', { email, password }).catch(() => undefined);
   if (answer === undefined)
@@ -21,9 +30,9 @@ export async function signIn(email: string, password: string): Promise<SignInAns
         message: 'No person with this e-mail address and password. Check both; passwords are case-sensitive.',
       };
     case 429:
-      return { ok: false, message: 'Too many attempts. Wait a minute and try again.' };
+      return { ok: false, message: (await refusalOf(answer)) ?? failed(answer.status) };
     default:
-      return { ok: false, message: `The server failed (status ${answer.status}). Try again in a moment.` };
+      return { ok: false, message: failed(answer.status) };
   }
 }
 
