@@ -15,7 +15,7 @@ import { useSolved } from './use-solved';
 export function CandidatePage({ inquiryId, name }: { readonly inquiryId: string; readonly name: string }) {
   const me = useMe();
   const { inquiry, job, links, query } = useInquiry(inquiryId);
-  const engine = useEngine(inquiry?.document);
+  const engine = useEngine(inquiry && { inquiry: inquiry.document });
   const solved = useSolved(inquiry);
   const candidate = solved.data?.candidates.find((one) => one.name === name);
   const system = useMemo(

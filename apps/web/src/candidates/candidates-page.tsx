@@ -28,7 +28,7 @@ export function CandidatesPage({ inquiryId }: { readonly inquiryId: string }) {
   const [set, setSet] = useState(0);
   const queries = useQueryClient();
   const { inquiry, job, links, query } = useInquiry(inquiryId);
-  const engine = useEngine(inquiry?.document);
+  const engine = useEngine(inquiry && { inquiry: inquiry.document });
   const solved = useSolved(inquiry);
   const take = useKeep(inquiryId);
   const first = useCandidateView(engine.data, solved.data?.candidates[0]?.system);

@@ -1,4 +1,4 @@
-import type { InquiryInput, Item } from '@flangewise/model';
+import type { Item, SystemInput } from '@flangewise/model';
 import { useQuery } from '@tanstack/react-query';
 import { api } from '../api/client';
 import { EngineClient } from './engine-client';
@@ -11,23 +11,27 @@ export interface Engine {
 }
 
 /**
- * The engine over the range, with prices in the currency that an inquiry asks for: one for all pages of this tab, since it
- * keeps its tables from system to system.
+ * The engine over the range, with the prices that the API prices such a system by: one for all pages of this tab, since it keeps
+ * its tables from system to system.
+ *
+ * @param system undefined while it is not known; of a search its inquiry alone
  */
-export function useEngine(inquiry: InquiryInput | undefined) {
-  const currency = inquiry?.commercial?.currency;
+export function useEngine(system: Pick<SystemInput, 'inquiry' | 'offer'> | undefined) {
+  const priceList = system?.offer?.priceList;
+  const currency = system?.inquiry.commercial?.currency;
   return useQuery({
-    queryKey: ['engine', currency ?? ''],
-    enabled: inquiry !== undefined,
+    queryKey: ['engine', priceList ?? '', currency ?? ''],
+    enabled: system !== undefined,
     queryFn: async (): Promise<Engine> => {
-      const { revision, items, prices, specialRates, priceList } = await api.catalogue.get.query({
+      const { revision, items, prices, specialRates, ...range } = await api.catalogue.get.query({
+        priceList,
         currency,
       });
       return {
         client: new EngineClient({ revision, items, prices, specialRates }),
         items,
-        currency: priceList?.currency,
-        priceListId: priceList?.id,
+        currency: range.priceList?.currency,
+        priceListId: range.priceList?.id,
       };
     },
     staleTime: Number.POSITIVE_INFINITY,

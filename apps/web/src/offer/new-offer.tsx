@@ -35,14 +35,15 @@ export function NewOffer({ systemId }: { readonly systemId: string }) {
       router.push(`/offers/${id}`);
     },
   });
-  const engine = useEngine(inquiry.inquiry?.document);
+  const engine = useEngine(system.data?.document);
   const view = useCandidateView(engine.data, system.data?.document);
   const names = useMemo(() => new Map(engine.data?.items.map((item) => [item.id, item.name])), [engine.data]);
   const nameOf = (item: string | null | undefined): string =>
     item == null ? 'none' : (names.get(item) ?? view?.specials[item] ?? item);
   if (system.data === undefined || me === undefined)
     return <Loading sheet="Offer" what="the system" query={system} />;
-  const { assessment, name } = system.data;
+  const { assessment, document, name } = system.data;
+  const initial = document.offer ?? {};
   return (
     <Page title="Offer" sheet="Offer" job={inquiry.job} links={inquiry.links}>
       <main
@@ -53,7 +54,7 @@ export function NewOffer({ systemId }: { readonly systemId: string }) {
           <div className="border-[1.4px] border-t-0 border-ink lg:col-span-2">
             <SystemTitle
               bench={{
-                document: system.data.document,
+                document,
                 nameOf,
                 assessment,
                 commercial: view?.commercial,
@@ -74,9 +75,10 @@ export function NewOffer({ systemId }: { readonly systemId: string }) {
                 Freezes the system as it is now, prices it by the list in force and writes the documents.
               </p>
               <OfferTermsForm
+                initial={initial}
                 action="Make the offer"
                 isBusy={create.isPending}
-                onTerms={(terms) => create.mutate({ systemId, ...termsOf(terms) })}
+                onTerms={(terms) => create.mutate({ systemId, ...termsOf(terms, initial) })}
               />
               {create.isPending && <Working text="Pricing the system and writing its documents." />}
               {create.isError && <Fault text={errorText(create.error)} />}

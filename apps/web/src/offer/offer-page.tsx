@@ -141,10 +141,10 @@ export function OfferPage({ id }: { readonly id: string }) {
             </div>
             {isRevising && (
               <OfferTermsForm
-                initial={{ discountPercent: offer.discountPercent, taxPercent: offer.taxPercent }}
+                initial={offer}
                 action="Make the next revision"
                 isBusy={revise.isPending}
-                onTerms={(terms) => revise.mutate({ id, ...termsOf(terms) })}
+                onTerms={(terms) => revise.mutate({ id, ...termsOf(terms, offer) })}
               />
             )}
             {revise.isPending && (

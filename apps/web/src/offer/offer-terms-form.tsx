@@ -13,6 +13,9 @@ export interface OfferTerms {
   readonly taxPercent: string;
 }
 
+/** Those of an offer, or those that a system names for its offer. */
+export type Percentages = { readonly [Field in 'discountPercent' | 'taxPercent']?: string | undefined };
+
 const percentRule = {
   pattern: {
     value: /^\s*(\d{1,2}([.,]\d{1,2})?)?\s*$/,
@@ -26,7 +29,8 @@ const dateRule = {
 };
 
 export interface OfferTermsFormProps {
-  readonly initial?: Partial<OfferTerms> | undefined;
+  /** Percentages that hold unless others are typed. */
+  readonly initial: Percentages;
   readonly action: string;
   readonly isBusy: boolean;
   readonly onTerms: (terms: OfferTerms) => void;
@@ -63,9 +67,9 @@ function Field({ label, hint, trouble, input }: FieldProps) {
 export function OfferTermsForm({ initial, action, isBusy, onTerms }: OfferTermsFormProps) {
   const { register, handleSubmit, formState } = useForm<OfferTerms>({
     defaultValues: {
-      date: initial?.date ?? isoDay(new Date()),
-      discountPercent: initial?.discountPercent ?? '',
-      taxPercent: initial?.taxPercent ?? '',
+      date: isoDay(new Date()),
+      discountPercent: initial.discountPercent ?? '',
+      taxPercent: initial.taxPercent ?? '',
     },
   });
   const { errors } = formState;

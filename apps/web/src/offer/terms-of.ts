@@ -1,10 +1,15 @@
-import type { OfferTerms } from './offer-terms-form';
+import type { OfferTerms, Percentages } from './offer-terms-form';
 
-const percentOf = (typed: string): string => typed.trim().replace(',', '.');
-
-/** What the API is told; a field left empty is left to it. */
-export const termsOf = ({ date, discountPercent, taxPercent }: OfferTerms) => ({
-  date,
-  ...(percentOf(discountPercent) === '' ? {} : { discountPercent: percentOf(discountPercent) }),
-  ...(percentOf(taxPercent) === '' ? {} : { taxPercent: percentOf(taxPercent) }),
-});
+/** What the API is told: a field that was empty and stays so is left to it, one that was emptied is 0. */
+export function termsOf(typed: OfferTerms, initial: Percentages) {
+  const percentOf = (field: keyof Percentages): string | undefined => {
+    const text = typed[field].trim().replace(',', '.');
+    if (text !== '') return text;
+    return initial[field] === undefined ? undefined : '0';
+  };
+  return {
+    date: typed.date,
+    discountPercent: percentOf('discountPercent'),
+    taxPercent: percentOf('taxPercent'),
+  };
+}

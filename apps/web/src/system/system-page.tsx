@@ -19,7 +19,7 @@ export function SystemPage({ id }: { readonly id: string }) {
     gcTime: 0,
   });
   const inquiry = useInquiry(system.data?.inquiryId, id);
-  const engine = useEngine(inquiry.inquiry?.document);
+  const engine = useEngine(system.data?.document);
   const failed = [system, inquiry.query, engine].find(({ isError }) => isError);
   if (
     system.data === undefined ||
