@@ -35,7 +35,7 @@ export class BoxSearch {
     private readonly network: Network,
     private readonly meter: Ticker,
   ) {
-    this.forest = new Forest(network);
+    this.forest = Forest.of(network);
     this.start = new Uint32Array(network.layout.words);
     this.last = new Uint32Array(network.layout.words);
   }

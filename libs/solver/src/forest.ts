@@ -2,6 +2,8 @@ import { domainSize } from './components.js';
 import type { Constraint } from './constraint.js';
 import type { Network } from './network.js';
 
+const forests = new WeakMap<Network, Forest>();
+
 /**
  * Finds what keeps the open constraints of a state from being a forest. In a forest, where no two constraints are joined by more than one
  * way, propagation is exact: every group left is part of a solution (Freuder 1982, Berge-acyclic networks).
@@ -17,7 +19,14 @@ export class Forest {
   private readonly constraintsOf: readonly Int32Array[];
   private readonly leaves: Int32Array;
 
-  constructor(private readonly network: Network) {
+  /** The forest of a network, made once. */
+  static of(network: Network): Forest {
+    let known = forests.get(network);
+    if (!known) forests.set(network, (known = new Forest(network)));
+    return known;
+  }
+
+  private constructor(private readonly network: Network) {
     const { layout, constraints } = network;
     this.size = new Int32Array(layout.variables);
     this.degree = new Int32Array(layout.variables);

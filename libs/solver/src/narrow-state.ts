@@ -3,6 +3,7 @@ import { BoxSearch } from './box-search.js';
 import { openComponents } from './components.js';
 import { showByDiagram } from './diagram-witnesses.js';
 import type { Diagrams } from './diagrams.js';
+import { Forest } from './forest.js';
 import type { Ticker } from './meter.js';
 import type { Network } from './network.js';
 import { firstGroup } from './search.js';
@@ -103,6 +104,12 @@ export function narrowState(
 ): NarrowedState | null {
   const { network, boxes, variables } = task;
   const state = Uint32Array.from(task.state);
+  network.state = state;
+  if (Forest.of(network).knot([...network.layout.size.keys()]) < 0) {
+    const witnesses = new Witnesses(network.layout);
+    witnesses.addBox(state, network.layout.size.keys());
+    return { state, witnesses };
+  }
   const showing = new Showing(task, state, meter);
   const { witnesses } = showing;
   const diagram = variables ? null : task.diagrams?.whole(meter);
