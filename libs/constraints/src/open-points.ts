@@ -218,6 +218,10 @@ const questions: readonly Question[] = [
 /** Regulation (EU) 2021/821, annex I, 2B350.a: vessels above 100 L. */
 const exportVolumeM3 = 0.1;
 
+/** Whether a value of this substance is missing: `ignition data of ethanol`, `vapour pressure of ethanol at 150 °C`. */
+const isOf = (missing: string, name: string): boolean =>
+  ['of', 'by', 'in'].some((word) => `${missing} at `.includes(` ${word} ${name} at `));
+
 /** What nobody has said yet and what depends on it, each question once. */
 export const openPointsOf = (
   system: System,
@@ -227,7 +231,7 @@ export const openPointsOf = (
   const unknown = conditions.flatMap(unknownMedia);
   /** What is missing of a substance that is asked for is asked with it. */
   const askedAs = (field: string): string =>
-    unknown.some((name) => fieldInWords(field).endsWith(` ${name}`)) ? 'process.media' : field;
+    unknown.some((name) => isOf(field, name)) ? 'process.media' : field;
   const seen = new Set<string>();
   const asked = conditions.flatMap((own) =>
     questions.flatMap((q): OpenPoint[] => {
