@@ -4,7 +4,7 @@ import { type Api, apiOf, readInquiry, saveJob } from './api.js';
 import { waitForChecks } from './journey.js';
 import { openAs } from './page.js';
 import { step } from './step.js';
-import { openSlot, option, readSlot, saving, showList } from './workspace.js';
+import { openSlot, option, otherOption, readSlot, saving, showList } from './workspace.js';
 
 const gauges = [
   'Pressure gauge 0 to 400 bar, 6 mm, 1.4404',
@@ -119,4 +119,31 @@ it('says of a change at once that it is not saved yet', async () => {
     'Saving …',
     'Saved hh:mm',
   ]);
+});
+
+it('takes along what is changed while a candidate is being saved', async () => {
+  const page = await openAs('engineer');
+  const api = await apiOf(page);
+  const { id: inquiryId } = await api.inquiries.create.mutate({ document: readInquiry('01-hydrogenation') });
+  await page.goto(`/inquiries/${inquiryId}/candidates/A`);
+  await waitForChecks(page);
+  await showList(page);
+  await openSlot(page, 'Pressure gauge');
+  const name = await otherOption(page);
+  let letThrough = (): void => undefined;
+  const held = new Promise<void>((resolve) => (letThrough = resolve));
+  await page.route('**/systems.create**', async (route) => {
+    await held;
+    await route.continue();
+  });
+  await page.getByRole('button', { name: 'Save it' }).first().click();
+  await option(page, name).click();
+  expect(await gaugeOn(page)).toContain(name);
+  await saving(page, () => Promise.resolve(letThrough()));
+  await page.waitForURL(/\/systems\/[\w-]+$/);
+  await waitForChecks(page);
+  await page.reload();
+  await waitForChecks(page);
+  await showList(page);
+  expect(await gaugeOn(page)).toContain(name);
 });

@@ -78,7 +78,7 @@ export function Workspace({ me, system, inquiry, job, links, engine }: Workspace
   const isEngineer = me.role === 'applications_engineer';
   const saves = whyNot === undefined && system.id !== undefined;
   const { document, change, undo, redo, replace, saving } = useSystem(system, saves);
-  const keeping = useKeep(inquiry.id);
+  const keeping = useKeep(inquiry.id, document);
   const { view, narrowed, isCurrent, fault } = useView(engine.client, document);
   const [selected, select] = useSelectedSlot();
   const [set, setSet] = useState(0);
