@@ -39,7 +39,7 @@ export const jobRoles: readonly Role[] = [
   Role.customer,
 ];
 export const jobProcedure = procedureFor(...jobRoles);
-/** Enters inquiries: the engineer for anybody, a customer for himself. */
+/** Enters inquiries and saves the systems that answer them: the engineer for anybody, a customer for himself. */
 export const inquirerProcedure = procedureFor(Role.applications_engineer, Role.customer);
 export const engineerProcedure = procedureFor(Role.applications_engineer);
 /** Issues and prices offers again: sales support, and the engineer whose offers they are. */
