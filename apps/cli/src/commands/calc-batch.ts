@@ -68,7 +68,8 @@ export const runBatch = async (path: string, { terminal }: Request): Promise<OrR
     await terminal.out(`${JSON.stringify(answer)}\n`);
   }
   return succeed({
-    exit: failed === 0 ? exitCodes.done : exitCodes.notValid,
+    // The batch is done once every line is answered, whatever the answers are.
+    exit: exitCodes.done,
     notes:
       failed === 0
         ? []

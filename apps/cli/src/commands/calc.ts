@@ -10,7 +10,7 @@ export const calcCommand: Command = {
   details: `  calc list                   every calculation with its inputs, outputs and source
   calc ID --input FILE        one calculation with its steps
   calc --batch FILE.jsonl     a line {id, calculation, inputs} in, a line {id, outputs} or {id, error} out;
-                              ends with 1 where a line has no result
+                              done once each line is answered, with a result or an error
 
 Pressures are gauge where the name of a field ends in PaGauge, absolute where it ends in PaAbs.`,
   options: [
