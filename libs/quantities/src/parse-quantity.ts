@@ -1,4 +1,5 @@
 import { absoluteToGauge } from './pressure.js';
+import { readNumber } from './read-number.js';
 import { findUnit, type Kind, toSi, type Unit, units } from './units.js';
 
 /** How a pressure was meant: said to be gauge or absolute, or left unsaid (then read as gauge). */
@@ -15,7 +16,13 @@ export interface Quantity {
 }
 
 export interface QuantityTrouble {
-  readonly code: 'QUANTITY_NOT_A_NUMBER' | 'QUANTITY_NO_UNIT' | 'QUANTITY_WRONG_UNIT' | 'QUANTITY_IMPOSSIBLE';
+  readonly code:
+    | 'QUANTITY_NOT_A_NUMBER'
+    /** The number can be read in two ways. */
+    | 'QUANTITY_AMBIGUOUS'
+    | 'QUANTITY_NO_UNIT'
+    | 'QUANTITY_WRONG_UNIT'
+    | 'QUANTITY_IMPOSSIBLE';
   readonly given: string;
   /** What is allowed: units by label, or the physical bound. */
   readonly allowed: string;
@@ -28,6 +35,7 @@ export type QuantityOutcome =
 const trouble = (code: QuantityTrouble['code'], given: string, allowed: string): QuantityOutcome => {
   const messages: Record<QuantityTrouble['code'], string> = {
     QUANTITY_NOT_A_NUMBER: `"${given}" has no number that can be read; write a number and a unit, one of: ${allowed}`,
+    QUANTITY_AMBIGUOUS: `"${given}" has a comma that can be read in two ways, ${allowed}`,
     QUANTITY_NO_UNIT: `"${given}" has no unit; allowed: ${allowed}`,
     QUANTITY_WRONG_UNIT: `"${given}" has a unit that does not fit; allowed: ${allowed}`,
     QUANTITY_IMPOSSIBLE: `"${given}" is physically impossible; allowed: ${allowed}`,
@@ -40,13 +48,6 @@ const labels = (kind: Kind): string =>
     .map((u) => u.label)
     .filter((label) => label !== '')
     .join(', ') + (kind === 'pressure' ? ' (each with (g) for gauge or (a) for absolute)' : '');
-
-const pattern = /^\s*([+\-−–]?\s*(?:\d[\d\s' ]*)?(?:[.,]\d+)?(?:[eE][+-]?\d+)?)\s*(.*?)\s*$/u;
-
-const readNumber = (text: string): number => {
-  const compact = text.replace(/[\s' ]/g, '').replace(/[−–]/, '-');
-  return compact === '' ? Number.NaN : Number(compact.replace(',', '.'));
-};
 
 const readReference = (unitText: string): { unitText: string; reference: PressureReference } => {
   const bracket = /^(.*?)\s*\(?\s*(g|gauge|a|abs|absolute)\s*\)?$/iu.exec(unitText);
@@ -92,12 +93,19 @@ const build = (kind: Kind, number: number, unitText: string): QuantityOutcome =>
 /** Signs without width that come along when a formatted quantity is copied. */
 const withoutWidth = /[\u200b\u2060\ufeff]/g;
 
-/** A quantity as a person types it: "60 bar", "870 psi", "1,5 l", "−20 °C", "14 bar(a)". */
+/** A quantity as a person types it: "60 bar", "870 psi", "1,5 l", "−20 °C", "14 bar(a)", "600 1/min". */
 export const parseQuantity = (text: string, kind: Kind): QuantityOutcome => {
-  const match = pattern.exec(text.replace(withoutWidth, ''));
-  const number = match === null ? Number.NaN : readNumber(match[1] ?? '');
-  if (match === null || Number.isNaN(number)) return trouble('QUANTITY_NOT_A_NUMBER', text, labels(kind));
-  return build(kind, number, match[2] ?? '');
+  const read = readNumber(text.replace(withoutWidth, ''));
+  if (read.as === 'nothing') return trouble('QUANTITY_NOT_A_NUMBER', text, labels(kind));
+  if (read.as === 'either') {
+    const [fraction, thousands] = read.readings.map(String) as [string, string];
+    return trouble(
+      'QUANTITY_AMBIGUOUS',
+      text,
+      `${fraction} or ${thousands}: write ${thousands} or ${fraction}`,
+    );
+  }
+  return build(kind, read.value, read.rest);
 };
 
 /** A quantity from data, with a UCUM code or a typed unit. */

@@ -103,8 +103,8 @@ export const units: Readonly<Record<Kind, readonly [Unit, ...Unit[]]>> = {
   force: [unit('N', 'N', 'N'), unit('kN', 'kN', 'kN'), unit('[lbf_av]', 'lbf', '4.4482216152605 N')],
   power: [unit('W', 'W', 'W', 'watt'), unit('kW', 'kW', 'kW'), unit('[HP]', 'hp', 'hp')],
   speed: [
-    unit('/s', '1/s', '1/s', 's-1', 's^-1', 'rps', 'Hz'),
-    unit('/min', '1/min', '1/min', 'rpm', 'min-1', 'min^-1', 'u/min', 'r/min'),
+    unit('/s', '1/s', '1/s', 's-1', 's^-1', 's⁻¹', 'rps', 'Hz'),
+    unit('/min', '1/min', '1/min', 'rpm', 'min-1', 'min^-1', 'min⁻¹', 'u/min', 'r/min'),
   ],
   time: [
     unit('s', 's', 's', 'sec'),
