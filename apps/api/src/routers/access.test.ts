@@ -5,6 +5,7 @@ const product = await startProduct(afterAll);
 
 const signedIn: readonly Caller[] = ['engineer', 'sales', 'approver', 'keeper', 'sundrey', 'kelmoor'];
 const job: readonly Caller[] = ['engineer', 'sales', 'approver', 'sundrey', 'kelmoor'];
+const house: readonly Caller[] = ['engineer', 'sales', 'approver'];
 const inquirers: readonly Caller[] = ['engineer', 'sundrey', 'kelmoor'];
 const engineer: readonly Caller[] = ['engineer'];
 const sales: readonly Caller[] = ['engineer', 'sales'];
@@ -14,6 +15,7 @@ const allowed: Readonly<Record<string, readonly Caller[]>> = {
   'calculations.list': signedIn,
   'calculations.run': signedIn,
   'catalogue.get': signedIn,
+  'clients.list': house,
   'evidence.get': job,
   'health.get': callers,
   'inquiries.check': job,
@@ -59,4 +61,16 @@ it.each(callers)('asks %s for the right to download as it does for the right to 
   expect(download.statusCode).toBe(look.status);
   expect(download.json().error.data.reason).toBe(look.error?.data.reason);
   expect([401, 403, 404]).toContain(download.statusCode);
+});
+
+it('names to the maker’s people every client, and which of them have somebody who signs in', async () => {
+  await product.call('engineer', 'inquiries.create', {
+    document: { title: 'For a new one', client: 'Orvane Works' },
+  });
+  const { data } = await product.call('sales', 'clients.list', {});
+  expect(data).toEqual([
+    { name: 'Kelmoor Polymers', hasPeople: true },
+    { name: 'Orvane Works', hasPeople: false },
+    { name: 'Sundrey Fine Chemicals', hasPeople: true },
+  ]);
 });

@@ -57,6 +57,7 @@ const inputs: Readonly<Record<string, () => unknown>> = {
   'calculations.list': () => undefined,
   'calculations.run': () => ({ id: 'relief.criticalPressureRatio', inputs: { isentropicExponent: 1.4 } }),
   'catalogue.get': () => undefined,
+  'clients.list': () => undefined,
   'evidence.get': () => ({ systemId: job.systemId }),
   'health.get': () => undefined,
   'inquiries.check': () => ({ document: job.system.inquiry }),

@@ -31,13 +31,11 @@ function procedureFor(...allowed: readonly Role[]) {
   });
 }
 
+/** The maker's people who have to do with inquiries, systems and offers. */
+const houseRoles: readonly Role[] = [Role.applications_engineer, Role.sales_support, Role.approver];
+export const houseProcedure = procedureFor(...houseRoles);
 /** Whoever has to do with inquiries, systems and offers: all but the catalogue keeper. Services show a customer his own. */
-export const jobRoles: readonly Role[] = [
-  Role.applications_engineer,
-  Role.sales_support,
-  Role.approver,
-  Role.customer,
-];
+export const jobRoles: readonly Role[] = [...houseRoles, Role.customer];
 export const jobProcedure = procedureFor(...jobRoles);
 /** Enters inquiries and saves the systems that answer them: the engineer for anybody, a customer for himself. */
 export const inquirerProcedure = procedureFor(Role.applications_engineer, Role.customer);
