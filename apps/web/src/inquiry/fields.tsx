@@ -1,10 +1,11 @@
 'use client';
 
-import { formatQuantity, type Kind, parseQuantity } from '@flangewise/quantities';
+import type { Kind } from '@flangewise/quantities';
 import type { ReactNode } from 'react';
 import { get, useFormContext, useWatch } from 'react-hook-form';
 import { Refused } from '../look/notice';
 import type { FormValues } from './form-values';
+import { readingOf } from './reading-of';
 import { type Name, useField } from './use-field';
 
 export const fieldId = (name: string): string => `f-${name.replaceAll('.', '-')}`;
@@ -16,16 +17,12 @@ export function useTrouble(name: string): string | undefined {
   return typeof error?.message === 'string' ? error.message : undefined;
 }
 
-/** How a quantity was understood, where that is not plain from what was typed. */
+/** How a quantity was understood, where that is another text. */
 function Understood({ name, kind }: { readonly name: Name; readonly kind: Kind }) {
   const typed = useWatch<FormValues>({ name });
   if (typeof typed !== 'string' || typed.trim() === '') return null;
-  const outcome = parseQuantity(typed, kind);
-  if (!outcome.ok) return null;
-  const { si, unit, reference } = outcome.value;
-  const isPlain = !unit.code.startsWith('[') && reference !== 'unsaid' && reference !== 'absolute';
-  if (isPlain) return null;
-  const shown = formatQuantity(si, kind, { significantDigits: 4 });
+  const shown = readingOf(typed, kind);
+  if (shown === undefined) return null;
   return <span className="lab mt-0.5 block">read as {shown}</span>;
 }
 
@@ -65,14 +62,16 @@ export interface TextFieldProps {
   readonly name: Name;
   readonly label: string;
   readonly placeholder?: string;
-  readonly hint?: string;
+  readonly hint?: string | undefined;
+  /** Id of a list of proposals. */
+  readonly list?: string;
   /** For quantities: how it was understood is shown. */
   readonly kind?: Kind;
   readonly type?: 'text' | 'date';
 }
 
 /** One line of text: a name, a number, a quantity with its unit. */
-export function TextField({ name, label, placeholder, hint, kind, type = 'text' }: TextFieldProps) {
+export function TextField({ name, label, placeholder, hint, list, kind, type = 'text' }: TextFieldProps) {
   const field = useField(name);
   const attributes = useAttributes(name);
   return (
@@ -82,6 +81,7 @@ export function TextField({ name, label, placeholder, hint, kind, type = 'text' 
         type={type}
         autoComplete="off"
         placeholder={placeholder}
+        list={list}
         {...attributes}
         {...field}
       />
