@@ -42,12 +42,34 @@ it('names what keeps glass from 16 bar, and finds systems once that is mended', 
     expect(shown.some((text) => /changed to at most [\d.]+ bar\(g\).*glass/.test(text))).toBe(true);
   });
 
-  await step('put a repair into the inquiry, unsaved', async () => {
+  const vesselOf = page.getByLabel('Vessel of');
+  const stored = async (): Promise<unknown> =>
+    (await api.inquiries.get.query({ id: idInAddress(page, 'inquiries') })).document;
+  const tryLined = async (): Promise<void> => {
     await repairs.filter({ hasText: 'lined' }).getByRole('button', { name: 'Try' }).click();
+    await page.getByRole('button', { name: 'The client agrees: keep it' }).waitFor();
+    expect(await vesselOf.inputValue()).toBe('');
+  };
+  await step('show a repair in the inquiry, to be kept or taken back before anything is saved', async () => {
+    await tryLined();
+    expect(await page.getByRole('button', { name: 'Find systems' }).first().isDisabled()).toBe(true);
+    await page.getByRole('button', { name: 'Take it back' }).click();
+    expect(await vesselOf.inputValue()).toBe('glass');
+  });
+  await step('come back to what is stored when nobody kept the repair', async () => {
+    await page.goBack();
+    await tryLined();
+    await page.reload();
+    await page.getByRole('heading', { name: 'Inquiry', level: 1 }).waitFor();
+    expect(await vesselOf.inputValue()).toBe('glass');
+    expect(await stored()).toEqual(document);
+  });
+  await step('keep it when told that the client agrees, not yet saved', async () => {
+    await page.goto(`/inquiries/${idInAddress(page, 'inquiries')}/candidates`);
+    await tryLined();
+    await page.getByRole('button', { name: 'The client agrees: keep it' }).click();
     await page.getByText('not saved', { exact: true }).waitFor();
-    expect(await page.getByLabel('Vessel of').inputValue()).toBe('');
-    const { document: still } = await api.inquiries.get.query({ id: idInAddress(page, 'inquiries') });
-    expect(still).toEqual(document);
+    expect(await stored()).toEqual(document);
   });
   await step('find systems with it: lined, as the repair says', async () => {
     const { candidates } = await findSystems<SolveAnswer>(page);

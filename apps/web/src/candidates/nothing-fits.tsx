@@ -5,8 +5,8 @@ import { useQuery } from '@tanstack/react-query';
 import { useRouter } from 'next/navigation';
 import { errorText } from '../api/api-error';
 import { api } from '../api/client';
-import { keepDraft } from '../inquiry/draft-store';
 import { formOf } from '../inquiry/form-values';
+import { proposeTrial } from '../inquiry/trial';
 import { Fault } from '../look/notice';
 import { StatusMark } from '../look/status-mark';
 import { Working } from '../look/working';
@@ -56,9 +56,12 @@ export function NothingFits({ inquiryId, document, mayChange }: NothingFitsProps
   });
   if (isError) return <Fault text={errorText(error)} />;
   if (data === undefined) return <Working text="Looking for the reason." />;
-  /** The changed inquiry stands in the form, unsaved: the client has to agree first. */
+  /** The form shows the changed inquiry and keeps nothing of it: the client has to agree first. */
   const tryIt = (repair: Change): void => {
-    keepDraft(inquiryId, formOf(withChange(openDocument(document), repair, data).inquiry));
+    proposeTrial(inquiryId, {
+      values: formOf(withChange(openDocument(document), repair, data).inquiry),
+      text: repair.text,
+    });
     router.push(`/inquiries/${inquiryId}`);
   };
   return (
@@ -84,7 +87,8 @@ export function NothingFits({ inquiryId, document, mayChange }: NothingFitsProps
         </ul>
         {mayChange && (
           <p className="lab mt-1">
-            “Try” enters the change in the inquiry without saving it; the client must agree to it.
+            “Try” shows the change in the fields of the inquiry. Nothing of it is kept until you say that the
+            client agrees.
           </p>
         )}
       </section>

@@ -10,6 +10,7 @@ import { momentText } from '../figures/moment';
 import { Fault, Note } from '../look/notice';
 import { type Job, Page } from '../shell/page';
 import type { SheetLinks } from '../shell/sheets';
+import { ClientField } from './client-field';
 import { TextField } from './fields';
 import { formOf, type FormValues } from './form-values';
 import { ImportButton } from './import-button';
@@ -20,6 +21,7 @@ import { Row, Section } from './section';
 import { SetsSection } from './sets-section';
 import { SiteSection, WishesSection } from './site-section';
 import { Statement } from './statement';
+import { TriedChange } from './tried-change';
 import { TroubleList } from './trouble-list';
 import { useInquiryForm } from './use-inquiry-form';
 import { useOpenPoints } from './use-open-points';
@@ -41,10 +43,8 @@ export interface InquiryFormProps {
 export function InquiryForm({ id, document, job, links, whyNot, save, onSaved }: InquiryFormProps) {
   const me = useMe();
   const queries = useQueryClient();
-  const { form, fieldsKey, read, isChanged, restoredFrom, take, discard, saved } = useInquiryForm(
-    id,
-    document,
-  );
+  const typing = useInquiryForm(id, document);
+  const { form, fieldsKey, read, isChanged, restoredFrom, tried, take, discard, saved } = typing;
   const [before, setBefore] = useState<FormValues>();
   const points = useOpenPoints(read.ok ? read.document : undefined);
   const saving = useMutation({
@@ -57,7 +57,11 @@ export function InquiryForm({ id, document, job, links, whyNot, save, onSaved }:
       onSaved(savedId, goOn);
     },
   });
-  const submit = (goOn: boolean) => form.handleSubmit(() => saving.mutate({ goOn }));
+  const submit = (goOn: boolean) =>
+    form.handleSubmit(() => {
+      if (tried === undefined) saving.mutate({ goOn });
+    });
+  const whyNotSaved = tried === undefined ? {} : { disabled: true, 'aria-describedby': 'tried' };
   const { isSubmitted } = form.formState;
   const shownTroubles = !read.ok && (isSubmitted || before !== undefined || restoredFrom !== undefined);
 
@@ -78,6 +82,7 @@ export function InquiryForm({ id, document, job, links, whyNot, save, onSaved }:
               className="btn max-sm:hidden"
               disabled={saving.isPending || !isChanged}
               onClick={(event) => void submit(false)(event)}
+              {...whyNotSaved}
             >
               Save
             </button>
@@ -86,6 +91,7 @@ export function InquiryForm({ id, document, job, links, whyNot, save, onSaved }:
               className="btn btn-ink"
               disabled={saving.isPending}
               onClick={(event) => void submit(true)(event)}
+              {...whyNotSaved}
             >
               Find systems
             </button>
@@ -103,7 +109,10 @@ export function InquiryForm({ id, document, job, links, whyNot, save, onSaved }:
             <div className="sec-head mb-3">
               <h1>{job === undefined ? 'New inquiry' : 'Inquiry'}</h1>
             </div>
-            {restoredFrom !== undefined && (
+            {tried !== undefined && (
+              <TriedChange text={tried} onKeep={typing.keepTried} onTakeBack={typing.takeBack} />
+            )}
+            {tried === undefined && restoredFrom !== undefined && (
               <p className="mb-3 flex flex-wrap items-center gap-3 bg-given-t px-3 py-2">
                 Typed and kept on this computer, {momentText(new Date(restoredFrom), new Date())}, not saved
                 yet.
@@ -143,7 +152,7 @@ export function InquiryForm({ id, document, job, links, whyNot, save, onSaved }:
                   <TextField name="title" label="Title" placeholder="Hydrogenation in methanol" />
                   {me !== undefined && me.client === null && (
                     <Row>
-                      <TextField name="client" label="Client" placeholder="company" />
+                      <ClientField />
                       <TextField name="contact" label="Contact" placeholder="who asks" />
                       <TextField name="received" label="Received" type="date" />
                     </Row>

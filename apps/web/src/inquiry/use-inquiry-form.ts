@@ -4,6 +4,7 @@ import { type Resolver, useForm, type UseFormReturn, useWatch } from 'react-hook
 import { dropDraft, keepDraft, readDraft } from './draft-store';
 import { documentOf, formOf, type FormValues } from './form-values';
 import { errorsOf, readForm, type ReadForm } from './read-form';
+import { takeTrial } from './trial';
 
 const resolver: Resolver<FormValues> = (values) => {
   const read = readForm(values);
@@ -23,6 +24,12 @@ export interface InquiryForm {
   readonly isChanged: boolean;
   /** When the draft was kept that now stands in the fields; undefined when they show what is saved. */
   readonly restoredFrom: string | undefined;
+  /** The change that the fields show and that nobody has kept yet, in words. */
+  readonly tried: string | undefined;
+  /** Makes the tried change one to be saved. */
+  readonly keepTried: () => void;
+  /** Shows what stood in the fields before the change was tried. */
+  readonly takeBack: () => void;
   /** Puts values into the fields, as something to be saved. */
   readonly take: (values: FormValues) => void;
   /** Forgets what was typed. */
@@ -34,6 +41,7 @@ export interface InquiryForm {
 /** Fields of one inquiry, with what was typed kept on this computer until it is saved. */
 export function useInquiryForm(id: string, document: Partial<InquiryInput>): InquiryForm {
   const [restoredFrom, setRestoredFrom] = useState<string>();
+  const [tried, setTried] = useState<string>();
   const form = useForm<FormValues>({
     defaultValues: formOf(document),
     resolver,
@@ -60,17 +68,28 @@ export function useInquiryForm(id: string, document: Partial<InquiryInput>): Inq
     [show, trigger],
   );
 
-  // The page comes from the server without the draft, which only this computer has.
-  useEffect(() => {
+  const restore = useCallback((): boolean => {
     const restored = readDraft(id);
-    if (restored === undefined) return;
+    if (restored === undefined) return false;
     setRestoredFrom(restored.at);
     take(restored.values);
+    return true;
   }, [take, id]);
 
+  // The page comes from the server without the draft, which only this computer has.
   useEffect(() => {
-    if (isChanged) keepDraft(id, values);
-  }, [id, isChanged, values]);
+    const trial = takeTrial(id);
+    if (trial === undefined) {
+      restore();
+      return;
+    }
+    setTried(trial.text);
+    take(trial.values);
+  }, [take, restore, id]);
+
+  useEffect(() => {
+    if (isChanged && tried === undefined) keepDraft(id, values);
+  }, [id, isChanged, tried, values]);
 
   return {
     form,
@@ -78,6 +97,12 @@ export function useInquiryForm(id: string, document: Partial<InquiryInput>): Inq
     read: readForm(values),
     isChanged,
     restoredFrom,
+    tried,
+    keepTried: () => setTried(undefined),
+    takeBack: () => {
+      setTried(undefined);
+      if (!restore()) show(formOf(document));
+    },
     take,
     discard: () => {
       dropDraft(id);
