@@ -154,7 +154,7 @@ describe('documents of an offer', () => {
       '2417-C',
       'Valid until 23 Jan 2027',
       '46 380.00 €',
-      'Discount 3 % −1391.40 €',
+      'Discount 3 % −1 391.40 €',
       'Total, without tax 44 988.60 €',
       'Options, not in the total',
       'Delivery, 18 weeks',
@@ -163,6 +163,17 @@ describe('documents of an offer', () => {
     ])
       expect(text).toContain(words);
   });
+
+  it.skipIf(!hasPoppler)(
+    'leave out the columns of prices that are not shown (needs poppler-utils)',
+    async () => {
+      expect(textOf('offer.pdf')).toMatch(/Qty *Each *Together/);
+      const positions = view.offer.positions.map((line) => ({ ...line, unitPrice: null, total: null }));
+      const text = textOf('offer.pdf', await renderOffer({ ...view.offer, positions }));
+      expect(text).toContain('Qty');
+      expect(text).not.toMatch(/Each|Together/);
+    },
+  );
 
   it.skipIf(!hasPoppler)(
     'say on every compliance and evidence sheet what they do not replace (needs poppler-utils)',

@@ -46,7 +46,6 @@ export async function writeRevision(workshop: Workshop, draft: DraftRevision): P
     state: stateText(state),
     ...(watermark === undefined ? {} : { watermark }),
   };
-  const releasedBy = [...new Set(released.map(({ by }) => by))].join(', ');
   const files = await workshop.run('render', {
     system,
     offer: document,
@@ -55,7 +54,7 @@ export async function writeRevision(workshop: Workshop, draft: DraftRevision): P
       maker: workshop.catalogue.maker,
       author,
       ...(offer.date === undefined ? {} : { date: offer.date }),
-      ...(releasedBy === '' ? {} : { releasedBy }),
+      releases: released,
     },
   });
   return { document, state, files };

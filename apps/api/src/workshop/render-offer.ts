@@ -29,7 +29,7 @@ export interface RenderedFile {
 /** The letter as the client reads it: its sums, and no price of an item. */
 const withoutItemPrices = (view: OfferView): OfferView => ({
   ...view,
-  positions: view.positions.map((position) => ({ ...position, unitPrice: '', total: '' })),
+  positions: view.positions.map((position) => ({ ...position, unitPrice: null, total: null })),
 });
 
 /** All documents of an offer, for the maker and for the client; the letters differ and the rest is the same. */

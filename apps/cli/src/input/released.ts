@@ -3,6 +3,7 @@ import type { OpenSystem } from './read-system.js';
 
 /** Somebody's word that something may go out, as the system carries it. */
 export interface Release {
+  readonly kind: 'discount' | 'special';
   readonly what: string;
   readonly by: string;
 }
@@ -26,10 +27,18 @@ const releasedSets = ({ sets }: System, parts: Parts): ReadonlySet<number> =>
   );
 
 const releasesOf = ({ offer }: System, parts: Parts): readonly Release[] => [
-  ...[...parts.values()].flatMap(({ name, by }) => (by === undefined ? [] : [{ what: name, by }])),
+  ...[...parts.values()].flatMap(({ name, by }) =>
+    by === undefined ? [] : [{ kind: 'special' as const, what: name, by }],
+  ),
   ...(offer?.discountReleasedBy === undefined
     ? []
-    : [{ what: `Discount of ${offer.discountPercent ?? '0'} %`, by: offer.discountReleasedBy }]),
+    : [
+        {
+          kind: 'discount' as const,
+          what: `Discount of ${offer.discountPercent ?? '0'} %`,
+          by: offer.discountReleasedBy,
+        },
+      ]),
 ];
 
 /**

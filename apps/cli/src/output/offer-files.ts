@@ -37,7 +37,6 @@ export const offerFiles = async (input: OfferInput): Promise<readonly OfferFile[
   const { system, document, bench, range, assessment, offer, blocking, releases } = input;
   const { drawingFactsOf, nameSources } = await import('@flangewise/constraints');
   const { offerDocumentsViewOf, renderOfferDocuments } = await import('@flangewise/documents');
-  const releasedBy = [...new Set(releases.map(({ by }) => by))].join(', ');
   const view = offerDocumentsViewOf({
     system,
     items: bench.range.items,
@@ -47,7 +46,7 @@ export const offerFiles = async (input: OfferInput): Promise<readonly OfferFile[
     issue: {
       maker: range.catalogue.maker,
       ...(offer.date === undefined ? {} : { date: offer.date }),
-      ...(releasedBy === '' ? {} : { releasedBy }),
+      releases: releases.map(({ kind, by }) => ({ what: kind, by })),
     },
   });
   const documents = await renderOfferDocuments(view);

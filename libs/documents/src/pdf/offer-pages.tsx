@@ -39,6 +39,19 @@ const Address = ({ view }: { view: OfferView }) => (
   </View>
 );
 
+/** Price of one and of all of a position; without a line there is the heading, and nothing where prices are not shown. */
+const PriceCells = ({ view, line }: { view: OfferView; line?: OfferView['positions'][number] }) => {
+  if (view.positions.every(({ unitPrice, total }) => unitPrice === null && total === null)) return null;
+  const [each, together] =
+    line === undefined ? ['Each', 'Together'] : [line.unitPrice ?? '', line.total ?? ''];
+  return (
+    <>
+      <Text style={[style.number, { width: columns.price }]}>{printText(each)}</Text>
+      <Text style={[style.number, { width: columns.total }]}>{printText(together)}</Text>
+    </>
+  );
+};
+
 const PriceTable = ({ view }: { view: OfferView }) => (
   <View style={{ marginTop: px(18) }}>
     <View style={style.headRow} fixed>
@@ -46,8 +59,7 @@ const PriceTable = ({ view }: { view: OfferView }) => (
       <Text style={{ width: columns.item }}>Item</Text>
       <Text style={{ flexGrow: 1 }}>What, where</Text>
       <Text style={[style.number, { width: columns.quantity }]}>Qty</Text>
-      <Text style={[style.number, { width: columns.price }]}>Each</Text>
-      <Text style={[style.number, { width: columns.total }]}>Together</Text>
+      <PriceCells view={view} />
     </View>
     {view.positions.map((line, i) => (
       <View key={line.position} style={[style.row, i === 0 ? { borderTopWidth: 0 } : {}]} wrap={false}>
@@ -63,8 +75,7 @@ const PriceTable = ({ view }: { view: OfferView }) => (
           </Text>
         </View>
         <Text style={[style.number, { width: columns.quantity }]}>{line.quantity}</Text>
-        <Text style={[style.number, { width: columns.price }]}>{printText(line.unitPrice)}</Text>
-        <Text style={[style.number, { width: columns.total }]}>{printText(line.total)}</Text>
+        <PriceCells view={view} line={line} />
       </View>
     ))}
     <View wrap={false} style={{ marginLeft: 'auto', width: px(300), marginTop: px(2) }}>

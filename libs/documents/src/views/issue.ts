@@ -1,3 +1,5 @@
+import type { GivenRelease } from './releases.js';
+
 /** Who issues a document, for whom, and what came before. Everything that a clock or a sign-in would tell is passed in. */
 export interface Issue {
   readonly maker: string;
@@ -5,7 +7,7 @@ export interface Issue {
   readonly author?: string;
   /** Calendar date, `2026-11-24`. */
   readonly date?: string;
-  readonly releasedBy?: string;
+  readonly releases?: readonly GivenRelease[];
   /** Newest first. */
   readonly revisions?: readonly {
     readonly revision: string;
@@ -32,6 +34,7 @@ export interface TitleBlockView {
   /** Empty where nobody is named. */
   readonly drawnBy: string;
   readonly drawnOn: string;
+  /** What was released and by whom; `not released` where nothing was or something still waits. */
   readonly released: string;
   readonly releasedNote: string;
   readonly document: string;

@@ -1,7 +1,7 @@
 import type { Item, Offer, System } from '@flangewise/model';
 import { dateText } from './date-text.js';
 import type { Issue, Row, TitleBlockView } from './issue.js';
-import { areWhole, moneyText } from './money-text.js';
+import { moneyText } from './money-text.js';
 import { ownCautions } from './own-cautions.js';
 import { slotTitles } from './slot-titles.js';
 import { summarySentence } from './summary-sentence.js';
@@ -30,8 +30,9 @@ export interface OfferView {
     readonly name: string;
     readonly use: string;
     readonly quantity: string;
-    readonly unitPrice: string;
-    readonly total: string;
+    /** Null where the reader is not shown what an item costs. */
+    readonly unitPrice: string | null;
+    readonly total: string | null;
     readonly special: boolean;
     readonly note: string | null;
   }[];
@@ -88,13 +89,7 @@ export const offerViewOf = ({
   options = [],
   blocking = [],
 }: OfferViewInput): OfferView => {
-  const priced = [
-    ...offer.positions.flatMap(({ unitPrice, total }) => [unitPrice, total]),
-    ...options.map(({ price }) => price),
-  ];
-  const sums = [offer.listTotal, offer.discount, offer.net, offer.tax, offer.total];
-  const money = (amount: string): string => moneyText(amount, offer.currency, areWhole(priced));
-  const sum = (amount: string): string => moneyText(amount, offer.currency, areWhole(sums));
+  const money = (amount: string): string => moneyText(amount, offer.currency);
   return {
     block: titleBlockView({ system, offer, issue, blocking }),
     client: offer.client ?? system.inquiry.client ?? 'Client not named',
@@ -115,7 +110,7 @@ export const offerViewOf = ({
       special: line.special,
       note: line.note ?? null,
     })),
-    totals: totalsOf(offer, sum),
+    totals: totalsOf(offer, money),
     options: options.map(({ name, price, note }) => ({ name, price: money(price), note: note ?? '' })),
     deliveryWeeks: offer.deliveryWeeks,
     deliveryChain: offer.deliveryChain.map(({ step, days }) => ({ label: step, value: `${String(days)} d` })),

@@ -208,7 +208,7 @@ const revisionRows = ({ issue, offer }: SpecificationInput): SpecificationView['
     change,
     by,
     date: dateText(date),
-    price: price === undefined ? '' : moneyText(price, offer.currency, /(^\d+$)|(\.00$)/.test(price)),
+    price: price === undefined ? '' : moneyText(price, offer.currency),
   }));
 };
 

@@ -1,5 +1,6 @@
 import type { Item, System } from '@flangewise/model';
 import { formatNumber, formatQuantity, thinSpace } from '@flangewise/quantities';
+import { indefiniteArticle } from './indefinite-article.js';
 
 const volumesOf = (system: System, items: ReadonlyMap<string, Item>): string[] =>
   system.sets.flatMap(({ choices, count }) => {
@@ -15,10 +16,18 @@ const volumesOf = (system: System, items: ReadonlyMap<string, Item>): string[] =
 const timesText = (count: number): string =>
   count === 1 ? 'once' : count === 2 ? 'twice' : `${formatNumber(count)} times`;
 
+/** "An 8 L stirred pressure reactor", "2 × 1 L stirred pressure reactors". */
+const reactorsText = (volumes: readonly string[]): string => {
+  const [first = '', ...others] = volumes;
+  const reactor = 'stirred pressure reactor';
+  if (first === '') return `A ${reactor}`;
+  if (others.length > 0 || first.includes('×')) return `${volumes.join(' and ')} ${reactor}s`;
+  return `${indefiniteArticle(first) === 'an' ? 'An' : 'A'} ${first} ${reactor}`;
+};
+
 /** What the system is for, in one sentence from the inquiry. */
 export const summarySentence = (system: System, items: ReadonlyMap<string, Item>): string => {
   const { process, site, requirements } = system.inquiry;
-  const volumes = volumesOf(system, items);
   const solvent = process.media.find(({ role }) => role === 'solvent')?.substance;
   const limits = [
     process.pressure?.highest === undefined
@@ -30,7 +39,7 @@ export const summarySentence = (system: System, items: ReadonlyMap<string, Item>
   ].filter((limit) => limit !== undefined);
   const kind = process.kind === undefined || process.kind === 'other' ? 'reactions' : process.kind;
   const parts = [
-    `${volumes.length === 1 && !volumes[0]?.includes('×') ? 'A ' : ''}${volumes.length === 0 ? 'A' : volumes.join(' and ')} stirred pressure reactor${volumes.length > 1 || volumes[0]?.includes('×') === true ? 's' : ''} for ${kind}`,
+    `${reactorsText(volumesOf(system, items))} for ${kind}`,
     solvent === undefined ? '' : ` in ${solvent}`,
     limits.length === 0 ? '' : ` to ${limits.join(' and ')}`,
     requirements.openingsPerDay === undefined

@@ -2,7 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { printText } from '../pdf/print-text.js';
 import { dateText } from './date-text.js';
 import { differenceText, figureText, stepValueText, unitText } from './figure-text.js';
-import { areWhole, moneyText } from './money-text.js';
+import { indefiniteArticle } from './indefinite-article.js';
+import { moneyText } from './money-text.js';
 
 const plain = (text: string): string => text.replace(/[\u2009\u2060]+/g, ' ');
 
@@ -12,11 +13,22 @@ describe('texts for people', () => {
     expect(dateText('soon')).toBe('soon');
   });
 
-  it('amounts keep every digit', () => {
-    expect(plain(moneyText('46380.00', 'EUR', true))).toBe('46 380 €');
-    expect(plain(moneyText('-1391.40', 'EUR', false))).toBe('−1391.40 €');
-    expect(areWhole(['1.00', '20.00'])).toBe(true);
-    expect(areWhole(['1.00', '20.50'])).toBe(false);
+  it('amounts keep every digit and read as they do on screen', () => {
+    expect(plain(moneyText('46380.00', 'EUR'))).toBe('46 380.00 €');
+    expect(plain(moneyText('7050.00', 'EUR'))).toBe('7 050.00 €');
+    expect(plain(moneyText('-1391.40', 'EUR'))).toBe('−1 391.40 €');
+    expect(plain(moneyText('950.00', 'USD'))).toBe('950.00 $');
+  });
+
+  it.each(['8 L', '8.5 L', '11 L', '18 L', '80 mL', '800 mL', '8\u2009\u2060000 L', '11\u2009\u2060000 L'])(
+    'an %s',
+    (text) => {
+      expect(indefiniteArticle(text)).toBe('an');
+    },
+  );
+
+  it.each(['1 L', '0.8 L', '5 L', '12 L', '110 L', '180 L', '1800 L', 'stirred'])('a %s', (text) => {
+    expect(indefiniteArticle(text)).toBe('a');
   });
 
   it('units by their UCUM code', () => {

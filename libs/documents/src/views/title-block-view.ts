@@ -1,6 +1,7 @@
 import type { Offer, System } from '@flangewise/model';
 import { dateText } from './date-text.js';
 import type { Issue, TitleBlockView } from './issue.js';
+import { releaseTexts } from './releases.js';
 
 interface TitleBlockInput {
   readonly system: System;
@@ -15,17 +16,28 @@ const counted = (count: number): string => {
   return count === 1 ? '1 point is open' : `${String(count)} points are open`;
 };
 
-export const titleBlockView = ({ system, offer, issue, blocking }: TitleBlockInput): TitleBlockView => ({
-  owner: issue.maker,
-  ownerPlace: issue.makerPlace ?? '',
-  client: offer.client ?? system.inquiry.client ?? 'client not named',
-  clientNote: system.inquiry.contact === undefined ? '' : `for ${system.inquiry.contact}`,
-  title: offer.title,
-  drawnBy: issue.author ?? '',
-  drawnOn: issue.date === undefined ? '' : dateText(issue.date),
-  released: offer.watermark === undefined ? (issue.releasedBy ?? 'released') : 'not released',
-  releasedNote: offer.watermark === undefined ? '' : counted(blocking.length),
-  document: `${offer.number}-${offer.revision}`,
-  basis: `price list ${offer.priceList}`,
-  revision: offer.revision,
-});
+const releaseOf = ({ offer, issue, blocking }: TitleBlockInput) => {
+  if (offer.watermark !== undefined)
+    return { released: 'not released', releasedNote: counted(blocking.length) };
+  const [released, ...others] = releaseTexts(issue.releases ?? []);
+  return released === undefined
+    ? { released: 'not released', releasedNote: 'no release required' }
+    : { released, releasedNote: others.join('; ') };
+};
+
+export const titleBlockView = (input: TitleBlockInput): TitleBlockView => {
+  const { system, offer, issue } = input;
+  return {
+    owner: issue.maker,
+    ownerPlace: issue.makerPlace ?? '',
+    client: offer.client ?? system.inquiry.client ?? 'client not named',
+    clientNote: system.inquiry.contact === undefined ? '' : `for ${system.inquiry.contact}`,
+    title: offer.title,
+    drawnBy: issue.author ?? '',
+    drawnOn: issue.date === undefined ? '' : dateText(issue.date),
+    ...releaseOf(input),
+    document: `${offer.number}-${offer.revision}`,
+    basis: `price list ${offer.priceList}`,
+    revision: offer.revision,
+  };
+};
