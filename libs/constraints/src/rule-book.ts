@@ -100,6 +100,7 @@ import { couplingTorque } from './rules/stirring/coupling-torque.js';
 import { shaftCriticalSpeed } from './rules/stirring/critical-speed.js';
 import { driveTorque, drivePower } from './rules/stirring/drive-load.js';
 import { lowestSpeed } from './rules/stirring/lowest-speed.js';
+import { couplingAtSlowest, driveAtSlowest } from './rules/stirring/slowest-turn.js';
 import { shaftLength, stirrerOnShaft, shaftInCoupling } from './rules/stirring/shaft-fits.js';
 import { driveSpeed, couplingSpeed, stirrerSpeed } from './rules/stirring/speed.js';
 import { stirrerFits } from './rules/stirring/stirrer-fits.js';
@@ -185,6 +186,8 @@ export const ruleBook: readonly Rule[] = [
   driveTorque,
   drivePower,
   lowestSpeed,
+  couplingAtSlowest,
+  driveAtSlowest,
   shaftLength,
   stirrerOnShaft,
   shaftInCoupling,

@@ -12,9 +12,13 @@ export const lowestSpeed = comparison({
   cautionFrom: 1.01,
   demandOf: { drive: ['minSpeedPerS'] },
   limitOf: {},
-  conditions: ['speedMinPerS'],
+  conditions: ['speedMinPerS', 'speedMaxPerS'],
   demand: ({ drive }) => known(drive.minSpeedPerS),
-  limit: (_, { speedMinPerS }) => (speedMinPerS === undefined ? notApplicable : known(speedMinPerS)),
-  say: ({ demand, limit, parts }) => `${parts.drive.name} turns from ${demand} on; ${limit} are wanted.`,
+  limit: (_, { speedMinPerS, speedMaxPerS }) => {
+    const slowest = speedMinPerS ?? speedMaxPerS;
+    return slowest === undefined ? notApplicable : known(slowest);
+  },
+  say: ({ demand, limit, parts }) =>
+    `${parts.drive.name} turns from ${demand} on; ${limit} is the lowest that is wanted.`,
   source: [commonPractice('speed range of the drive')],
 });

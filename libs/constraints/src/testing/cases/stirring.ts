@@ -1,13 +1,10 @@
 import type { CasesOf } from '../rule-case.js';
 
-const batch = {
-  viscosityMinPaS: 1e-3,
-  viscosityMaxPaS: 2e-3,
-  densityKgPerM3: 900,
-  speedMaxPerS: 15,
-} as const;
+const still = { viscosityMinPaS: 1e-3, viscosityMaxPaS: 2e-3, densityKgPerM3: 900 } as const;
+const batch = { ...still, speedMaxPerS: 15 } as const;
 const thick = { ...batch, viscosityMaxPaS: 0.4 };
 const stirred = { conditions: batch };
+const unsaid = { conditions: still };
 const driveShare = 0.85;
 const solids = {
   solidsMassFraction: 0.1,
@@ -96,6 +93,23 @@ export const stirringCases: CasesOf = {
       { name: 'hanging magnet', ...stirred, parts: { shaft: { bearingSpanM: 0 } }, is: 'silent' },
     ],
   },
+  'stirring.coupling-at-slowest': {
+    edge: { ...unsaid, moves: 'limit', to: (v) => ({ parts: { coupling: { ratedTorqueNm: v } } }) },
+    cases: [
+      { name: 'turned', ...unsaid, is: 'met with caution', says: /as slowly as/ },
+      { name: 'slips at any speed', ...unsaid, parts: { coupling: { ratedTorqueNm: 1e-6 } }, is: 'not met' },
+      { name: 'a speed is wanted', ...stirred, is: 'silent' },
+      { name: 'no viscosity said', is: 'silent' },
+    ],
+  },
+  'stirring.drive-at-slowest': {
+    edge: { ...unsaid, moves: 'limit', to: (v) => ({ parts: { drive: { maxTorqueNm: v / driveShare } } }) },
+    cases: [
+      { name: 'turned', ...unsaid, is: 'met with caution', says: /lowest speed/ },
+      { name: 'too weak at any speed', ...unsaid, parts: { drive: { maxTorqueNm: 1e-6 } }, is: 'not met' },
+      { name: 'a speed is wanted', ...stirred, is: 'silent' },
+    ],
+  },
   'stirring.lowest-speed': {
     edge: {
       conditions: { speedMinPerS: 5 },
@@ -105,6 +119,7 @@ export const stirringCases: CasesOf = {
     cases: [
       { name: 'slow enough', conditions: { speedMinPerS: 5 }, is: 'met' },
       { name: 'not', conditions: { speedMinPerS: 0.5 }, is: 'not met' },
+      { name: 'slower than the highest that is wanted', conditions: { speedMaxPerS: 0.1 }, is: 'not met' },
       { name: 'not asked', is: 'silent' },
     ],
   },
