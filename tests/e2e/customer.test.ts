@@ -110,6 +110,11 @@ it('shows a customer their own job and no price of an item, no cost and no other
     expect(data).toContain(whole.title);
     expect(scripts).toContain('stirring.coupling-torque');
   });
+  await step('say nothing on their offer of what had to happen before it was sent', async () => {
+    await page.getByRole('heading', { name: 'Revisions' }).waitFor();
+    expect(await page.getByRole('heading', { name: 'Before it can be sent' }).count()).toBe(0);
+    expect(await page.getByText('Nothing is left to do').count()).toBe(0);
+  });
   await step('show their own inquiries only', async () => {
     await page.goto('/');
     await page.getByRole('link', { name: whole.title }).first().waitFor();

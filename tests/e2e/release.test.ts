@@ -32,8 +32,22 @@ it('leads a special from the workspace to its release, and says why a button can
     expect(await reasonBeside(send)).toBe('Not ready to be sent');
     await ours.getByRole('heading', { name: 'Before it can be sent' }).waitFor();
   });
+  const sales = await openAs('sales');
+  await step('tell sales support what is waited for, and let it revise', async () => {
+    await sales.goto(`/offers/${id}`);
+    await sales.getByText('It waits for an approver to release the discount and the special.').waitFor();
+    expect(await sales.getByRole('button', { name: 'Send the offer' }).isDisabled()).toBe(true);
+    expect(await sales.getByRole('button', { name: 'Revise' }).isEnabled()).toBe(true);
+  });
   const approver = await openAs('approver');
   await approver.goto(`/offers/${id}`);
+  await step('tell the approver who sends and what is waited for', async () => {
+    await approver
+      .getByText(
+        /^Applications engineers and sales support revise and send offers; this one waits for an approver/,
+      )
+      .waitFor();
+  });
   for (const what of ['discount', 'special'] as const)
     await step(`release the ${what}, with a reason`, async () => {
       const release = approver.getByRole('button', { name: `Release the ${what}` });

@@ -84,13 +84,17 @@ export function NewOffer({ systemId }: { readonly systemId: string }) {
               {create.isError && <Fault text={errorText(create.error)} />}
             </>
           ) : (
-            <Empty text="No offer has been made of this system yet." />
+            <Empty
+              text={`No offer has been made of this system yet.${me.role === 'customer' ? '' : ' Applications engineers make it.'}`}
+            />
           )}
         </section>
-        <aside className="sec">
-          <h2>Before it can be sent</h2>
-          <BlockingList sentences={assessment.blocking} />
-        </aside>
+        {me.role !== 'customer' && (
+          <aside className="sec">
+            <h2>Before it can be sent</h2>
+            <BlockingList sentences={assessment.blocking} />
+          </aside>
+        )}
       </main>
     </Page>
   );

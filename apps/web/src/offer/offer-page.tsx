@@ -15,10 +15,12 @@ import { Documents } from './documents';
 import { OfferState } from './offer-state';
 import { OfferTermsForm } from './offer-terms-form';
 import { Positions } from './positions';
+import { Releases } from './releases';
 import { Revisions } from './revisions';
 import { StandingAgainst } from './standing-against';
 import { termsOf } from './terms-of';
 import { Totals } from './totals';
+import { isUnsent, maySend, whoActs } from './who-acts';
 
 /** An offer as the client reads it: positions, sums, delivery, terms, documents, and what stands against sending it. */
 export function OfferPage({ id }: { readonly id: string }) {
@@ -43,27 +45,28 @@ export function OfferPage({ id }: { readonly id: string }) {
     return <Loading sheet="Offer" what="the offer" query={query} />;
   const record = query.data;
   const { offer } = record;
-  const isEngineer = me.role === 'applications_engineer';
-  const maySend = isEngineer && (record.state === 'draft' || record.state === 'in_review');
+  const unsent = isUnsent(record);
+  const next = whoActs(me, record);
   const isBlocked = record.blocking.length > 0;
-  const actions = maySend ? (
-    <>
-      {isBlocked && (
-        <a id="why-not-sent" href="#before-sending" className="text-[12px]">
-          Not ready to be sent
-        </a>
-      )}
-      <button
-        type="button"
-        className="btn btn-ink"
-        disabled={send.isPending || isBlocked}
-        aria-describedby={isBlocked ? 'why-not-sent' : undefined}
-        onClick={() => send.mutate()}
-      >
-        Send the offer
-      </button>
-    </>
-  ) : undefined;
+  const actions =
+    maySend(me) && unsent ? (
+      <>
+        {isBlocked && (
+          <a id="why-not-sent" href="#before-sending" className="text-[12px]">
+            Not ready to be sent
+          </a>
+        )}
+        <button
+          type="button"
+          className="btn btn-ink"
+          disabled={send.isPending || isBlocked}
+          aria-describedby={isBlocked ? 'why-not-sent' : undefined}
+          onClick={() => send.mutate()}
+        >
+          Send the offer
+        </button>
+      </>
+    ) : undefined;
   return (
     <Page
       title={`Offer ${record.number}`}
@@ -119,7 +122,9 @@ export function OfferPage({ id }: { readonly id: string }) {
           </section>
         </div>
         <aside className="grid min-w-0 content-start gap-6">
-          <StandingAgainst record={record} me={me} onChange={refresh} />
+          {unsent && me.role !== 'customer' && (
+            <StandingAgainst record={record} me={me} next={next} onChange={refresh} />
+          )}
           {send.isError && <Fault text={errorText(send.error)} />}
           <section className="sec">
             <h2>Documents</h2>
@@ -128,7 +133,7 @@ export function OfferPage({ id }: { readonly id: string }) {
           <section className="sec">
             <div className="sec-head">
               <h2>Revisions</h2>
-              {isEngineer && (
+              {maySend(me) && (
                 <button
                   type="button"
                   className="btn btn-sm"
@@ -151,7 +156,9 @@ export function OfferPage({ id }: { readonly id: string }) {
               <Working text="Pricing the system as it is now and writing its documents." />
             )}
             {revise.isError && <Fault text={errorText(revise.error)} />}
+            {!unsent && next !== undefined && <p className="say-sm mt-1">{next}</p>}
             <Revisions revisions={record.revisions} />
+            {!unsent && <Releases releases={record.releases} />}
           </section>
           {offer.openPoints.length > 0 && (
             <section className="sec">

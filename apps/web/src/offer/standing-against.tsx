@@ -4,10 +4,9 @@ import { useMutation } from '@tanstack/react-query';
 import { errorText } from '../api/api-error';
 import { api, type Inputs, type Outputs } from '../api/client';
 import type { Me } from '../api/use-me';
-import { isoDayText } from '../figures/moment';
 import { Fault } from '../look/notice';
-import { StatusMark } from '../look/status-mark';
 import { BlockingList } from './blocking-list';
+import { Releases } from './releases';
 import { ReleaseForm } from './release-form';
 
 type OfferRecord = Outputs['offers']['get'];
@@ -16,10 +15,13 @@ type OfferRecord = Outputs['offers']['get'];
 export function StandingAgainst({
   record,
   me,
+  next,
   onChange,
 }: {
   readonly record: OfferRecord;
   readonly me: Me;
+  /** Who has the next step, in a sentence. */
+  readonly next: string | undefined;
   readonly onChange: () => void;
 }) {
   const release = useMutation({
@@ -30,12 +32,8 @@ export function StandingAgainst({
     <section className="sec scroll-mt-4" id="before-sending">
       <h2>Before it can be sent</h2>
       <BlockingList sentences={record.blocking} />
-      {record.releases.map(({ what, note, by, at }) => (
-        <p key={what} className="row py-1.5">
-          <StatusMark status="met" /> {what === 'discount' ? 'Discount' : 'Special'} released by {by},{' '}
-          {isoDayText(at)}: {note}
-        </p>
-      ))}
+      {next !== undefined && <p className="say-sm mt-1">{next}</p>}
+      <Releases releases={record.releases} />
       {me.role === 'approver' &&
         record.waitsFor.map((what) => (
           <ReleaseForm
