@@ -12,6 +12,8 @@ const parts = partsOf(items);
 const idsOf = (text: string, slot?: (typeof slotNames)[number]): readonly string[] =>
   findParts(parts, { text, slot }).flatMap((group) => group.parts.map(({ item }) => item.id));
 
+const textOf = (id: string): string => parts.find(({ item }) => item.id === id)?.text ?? '';
+
 describe('finding parts', () => {
   it('shows every part once, slot by slot, when nothing is asked', () => {
     const groups = findParts(parts, { text: ' ', slot: undefined });
@@ -29,6 +31,36 @@ describe('finding parts', () => {
     expect(found).toContain('PG-1001');
     for (const id of found) expect(id).toMatch(/^PG-/);
     expect(idsOf('160 bar gauge 1.4404')).toEqual(found);
+  });
+
+  it('takes a number and its unit as one value, however they are written', () => {
+    const found = idsOf('5 L');
+    expect(found.length).toBeGreaterThan(0);
+    for (const id of found) expect(textOf(id), id).toMatch(/(?<![\d.−])5 l(?![a-z\d])/);
+    expect(found.length).toBeLessThan(items.length / 10);
+    expect(idsOf('5l')).toEqual(found);
+    expect(idsOf('5.0001 L')).toEqual([]);
+  });
+
+  it('knows the other names of a unit', () => {
+    expect(idsOf('1200 rpm').length).toBeGreaterThan(0);
+    expect(idsOf('1200 rpm')).toEqual(idsOf('1200 1/min'));
+    expect(idsOf('500 mPa·s').length).toBeGreaterThan(0);
+  });
+
+  it('finds whole words, and not what ends another', () => {
+    const found = idsOf('FKM');
+    expect(found.length).toBeGreaterThan(0);
+    for (const id of found) expect(textOf(id), id).toMatch(/(?<![a-z])fkm/);
+    const perfluorinated = idsOf('FFKM').filter((id) => !/(?<![a-z])fkm/.test(textOf(id)));
+    expect(perfluorinated.length).toBeGreaterThan(0);
+    for (const id of perfluorinated) expect(found).not.toContain(id);
+  });
+
+  it('takes what is no whole word as the beginning of one, so that part numbers can be typed', () => {
+    const numbered = items.filter(({ id }) => id.startsWith('VS-10')).map(({ id }) => id);
+    expect(idsOf('vs-10')).toEqual(numbered);
+    expect(idsOf('vess')).toEqual(expect.arrayContaining(numbered));
   });
 
   it('keeps to a slot', () => {

@@ -1,5 +1,6 @@
 import { type Item, type SlotName, slotNames } from '@flangewise/model';
 import { mainValuesOf, massOf, ratingOf } from './main-values';
+import { plain, searchTerms, termBeginning, wholeTerm } from './search-terms';
 
 /** One part of the range as the table shows it. */
 export interface Part {
@@ -10,12 +11,6 @@ export interface Part {
   /** Everything that a search reads, in small letters and with plain spaces. */
   readonly text: string;
 }
-
-const plain = (text: string): string =>
-  text
-    .toLowerCase()
-    .replaceAll('\u2060', '')
-    .replaceAll(/[\s\u2009]+/g, ' ');
 
 export const partsOf = (items: readonly Item[]): readonly Part[] =>
   items.map((item) => {
@@ -31,7 +26,7 @@ export const partsOf = (items: readonly Item[]): readonly Part[] =>
   });
 
 export interface Wanted {
-  /** Words, in any order; each has to stand somewhere in the part. */
+  /** Words and values, in any order; a part has to have each. */
   readonly text: string;
   /** Undefined for every slot. */
   readonly slot: SlotName | undefined;
@@ -42,12 +37,16 @@ export interface PartGroup {
   readonly parts: readonly Part[];
 }
 
+/** What finds a term: as a whole; the beginning of words of part numbers too, where no part has it so. */
+const finderOf = (parts: readonly Part[], term: string): RegExp => {
+  const whole = wholeTerm(term);
+  return parts.some(({ text }) => whole.test(text)) ? whole : termBeginning(term);
+};
+
 /** The parts that are wanted, slot by slot in the order in which an engineer chooses. */
 export const findParts = (parts: readonly Part[], { text, slot }: Wanted): readonly PartGroup[] => {
-  const words = plain(text)
-    .split(' ')
-    .filter((word) => word !== '');
-  const found = parts.filter((part) => words.every((word) => part.text.includes(word)));
+  const finders = searchTerms(text).map((term) => finderOf(parts, term));
+  const found = parts.filter((part) => finders.every((finder) => finder.test(part.text)));
   return slotNames
     .filter((name) => slot === undefined || name === slot)
     .map((name) => ({ slot: name, parts: found.filter(({ item }) => item.slot === name) }))
