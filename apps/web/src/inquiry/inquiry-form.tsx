@@ -17,6 +17,7 @@ import { ImportButton } from './import-button';
 import { MediaSection } from './media-section';
 import { OpenPoints } from './open-points';
 import { ProcessSection } from './process-section';
+import { whyNotAsked } from './read-form';
 import { Row, Section } from './section';
 import { SetsSection } from './sets-section';
 import { SiteSection, WishesSection } from './site-section';
@@ -178,7 +179,7 @@ export function InquiryForm({ id, document, job, links, whyNot, save, onSaved }:
               />
             )}
             {shownTroubles && <TroubleList troubles={read.troubles} />}
-            <OpenPoints points={points.data?.openPoints ?? []} />
+            <OpenPoints points={read.ok ? points.data?.openPoints : undefined} lacking={whyNotAsked(read)} />
             {points.isError && <p className="lab">Open points: {errorText(points.error)}</p>}
           </div>
         </main>

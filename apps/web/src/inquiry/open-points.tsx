@@ -18,18 +18,27 @@ function goTo(point: OpenPoint): void {
   field?.focus();
 }
 
+export interface OpenPointsProps {
+  /** Undefined while they are not known. */
+  readonly points: readonly OpenPoint[] | undefined;
+  /** Why they are not known, and what to do. */
+  readonly lacking?: string | undefined;
+}
+
+const countText = (points: readonly OpenPoint[]): string =>
+  points.length === 0 ? 'nothing to ask' : `${String(points.length)} to ask`;
+
 /** Questions to the client: unknowns are allowed, and listed. */
-export function OpenPoints({ points }: { readonly points: readonly OpenPoint[] }) {
+export function OpenPoints({ points, lacking }: OpenPointsProps) {
   return (
     <section className="sec">
       <div className="sec-head">
         <h2>Still open</h2>
-        <span className="lab">
-          {points.length === 0 ? 'nothing to ask' : `${String(points.length)} to ask`}
-        </span>
+        <span className="lab">{points === undefined ? 'not known yet' : countText(points)}</span>
       </div>
+      {lacking !== undefined && <p className="say-sm mt-1">{lacking}</p>}
       <ol className="grid">
-        {points.map((point) => (
+        {points?.map((point) => (
           <li key={`${point.field} ${point.question}`} className="row py-2">
             <button type="button" className="btn-link font-medium" onClick={() => goTo(point)}>
               {point.question}

@@ -42,6 +42,16 @@ export const readForm = (values: FormValues): ReadForm => {
       };
 };
 
+/** Why it is not known what is still open; undefined where every field can be read. */
+export const whyNotAsked = (read: ReadForm): string | undefined => {
+  if (read.ok) return undefined;
+  const others = read.troubles.filter(({ name }) => name !== 'title');
+  if (others.length === 0) return 'Give the inquiry a title, and what is still open is listed here.';
+  return others.length === 1
+    ? 'One field cannot be read; once it can, what is still open is listed here.'
+    : `${String(others.length)} fields cannot be read; once they can, what is still open is listed here.`;
+};
+
 type Tree = { [key: string]: Tree | { type: string; message: string } };
 
 /** Troubles in the shape in which the form library wants them. */
