@@ -252,6 +252,10 @@ describe('4, screening', () => {
 describe('5, pilot batch of toluene', () => {
   const answer = (): Asked => answerTo('05-pilot-toluene');
 
+  it('names the papers that the category asks for', () => {
+    expect(says(answer(), /category IV.*Specific inspection certificates.*notified body/)).toBe(true);
+  });
+
   it('finds that 250 L become about 310 L and ask for a vessel of about 365 L', () => {
     expect(figureIn(answer(), /^250 L of toluene .* become ([\d.]+) L/)).toBeCloseTo(310, -1);
     const needed = figureIn(answer(), /a vessel of at least ([\d.]+) L/);

@@ -1,4 +1,10 @@
-import { designStressAt, findSubstanceHazards, vesselAssessment } from '@flangewise/engineering';
+import {
+  designStressAt,
+  documents,
+  findSubstanceHazards,
+  type PedCategory,
+  vesselAssessment,
+} from '@flangewise/engineering';
 import type { Conformity, ItemOf, System } from '@flangewise/model';
 import { commonPractice, published } from './source.js';
 import type { Chosen } from './chosen.js';
@@ -11,6 +17,14 @@ import { shownQuantity } from './shown-quantity.js';
 const testTemperatureK = 293.15;
 /** ASME VIII-1 U-1(c)(2)(i): vessels of 6 in inside diameter or less are outside its scope. */
 const asmeSmallestDiameterM = 0.152;
+
+/** What the law wants to go with a vessel of a category, in one sentence. */
+const papersOf = (category: PedCategory): string => {
+  const list = reckon(documents, { category });
+  if (!list.ok) return '';
+  const names = list.value.documents.map(({ document }) => document);
+  return names.length === 0 ? '' : ` Papers that go with it: ${names.join('; ')}.`;
+};
 
 type Vessel = Pick<
   ItemOf<'vessel'>,
@@ -70,7 +84,7 @@ const europe = (vessel: Vessel, conditions: Conditions, set: number): Conformity
     region: 'European Union',
     category: r.category,
     fluidGroup: r.fluidGroup,
-    statement: `${vessel.name}: ${r.fluidState} of fluid group ${String(r.fluidGroup)}, ${r.table === 0 ? 'outside the tables' : `annex II table ${String(r.table)}`}, PS × V = ${ps.toPrecision(3)} bar × ${vessel.innerVolumeL.toPrecision(3)} L: ${r.category === 'Art4(3)' ? 'article 4(3)' : `category ${r.category}`}, ${marking}.${r.advice === '' ? '' : ` ${r.advice}.`}${assumed}`,
+    statement: `${vessel.name}: ${r.fluidState} of fluid group ${String(r.fluidGroup)}, ${r.table === 0 ? 'outside the tables' : `annex II table ${String(r.table)}`}, PS × V = ${ps.toPrecision(3)} bar × ${vessel.innerVolumeL.toPrecision(3)} L: ${r.category === 'Art4(3)' ? 'article 4(3)' : `category ${r.category}`}, ${marking}.${r.advice === '' ? '' : ` ${r.advice}.`}${assumed}${papersOf(r.category)}`,
     testPressurePaGauge: r.testPressureBarGauge * 1e5,
     modules: r.modules,
     source,
