@@ -18,5 +18,5 @@ export { type MarkPiece, statusKeys, statusMarks } from './drawings/status-mark.
 export { coverPlanOf } from './drawings/cover-plan.js';
 export { thumbnailSvg, type ThumbnailOptions } from './drawings/thumbnail.js';
 export { vesselDetailOf } from './drawings/vessel-detail.js';
-export { type CheckRow, checkRowsOf } from './views/check-rows.js';
+export { checkCountText, type CheckRow, checkRowsOf } from './views/check-rows.js';
 export { stepValueText } from './views/figure-text.js';

@@ -3,6 +3,7 @@ import type { DrawingInput } from './drawings/drawing-model.js';
 import { drawingModelOf } from './drawings/drawing-model-of.js';
 import type { OfferDocumentsView } from './render-offer-documents.js';
 import { billViewOf } from './views/bill-view.js';
+import type { InputFields } from './views/input-text.js';
 import type { Issue } from './views/issue.js';
 import { offerViewOf } from './views/offer-view.js';
 import { specificationViewOf } from './views/specification-view.js';
@@ -15,15 +16,17 @@ export interface OfferedSystem {
   readonly assessment: Assessment;
   readonly drawn: DrawingInput;
   readonly issue: Issue;
+  /** What the inputs in the evidence are. */
+  readonly inputFields: InputFields;
 }
 
 /** What all documents of one offer show. */
 export const offerDocumentsViewOf = (offered: OfferedSystem): OfferDocumentsView => {
-  const { system, items, offer, assessment, drawn, issue } = offered;
+  const { system, items, offer, assessment, drawn, issue, inputFields } = offered;
   const drawing = drawingModelOf(drawn);
   return {
     offer: offerViewOf({ system, items, offer, issue, blocking: assessment.blocking }),
-    specification: specificationViewOf({ system, items, assessment, offer, drawing, issue }),
+    specification: specificationViewOf({ system, items, assessment, offer, drawing, issue, inputFields }),
     bill: billViewOf(offer, system, items),
     date: offer.date,
   };

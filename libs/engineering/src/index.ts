@@ -1,5 +1,6 @@
 export * from './calculation.js';
 export * from './calculation-description.js';
+export * from './input-fields.js';
 export * from './registry.js';
 export * from './fluid/vapour-pressure.js';
 export * from './fluid/liquid-density.js';

@@ -6,6 +6,7 @@ import {
   renderOffer as renderLetter,
   renderOfferDocuments,
 } from '@flangewise/documents';
+import { inputFieldsOf } from '@flangewise/engineering';
 import type { Assessment, Offer, SystemInput } from '@flangewise/model';
 import { Audience } from '../generated/enums.js';
 import { readSystem } from './read-system.js';
@@ -39,7 +40,15 @@ export async function renderOffer(question: RenderQuestion, bench: Bench): Promi
   const system = readSystem(question.system);
   const { range } = benchOf(system, bench);
   const drawn = drawingFactsOf(system, range, assessment);
-  const view = offerDocumentsViewOf({ system, items: range.items, offer, assessment, drawn, issue });
+  const view = offerDocumentsViewOf({
+    system,
+    items: range.items,
+    offer,
+    assessment,
+    drawn,
+    issue,
+    inputFields: inputFieldsOf,
+  });
   const files = await renderOfferDocuments(view);
   const clientLetter = await renderLetter(withoutItemPrices(view.offer), view.date);
   return files.flatMap(({ name, mediaType, bytes }) => {

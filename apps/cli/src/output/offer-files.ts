@@ -36,6 +36,7 @@ export const offerFileNames: readonly string[] = [
 export const offerFiles = async (input: OfferInput): Promise<readonly OfferFile[]> => {
   const { system, document, bench, range, assessment, offer, blocking, releases } = input;
   const { drawingFactsOf, nameSources } = await import('@flangewise/constraints');
+  const { inputFieldsOf } = await import('@flangewise/engineering');
   const { offerDocumentsViewOf, renderOfferDocuments } = await import('@flangewise/documents');
   const view = offerDocumentsViewOf({
     system,
@@ -43,6 +44,7 @@ export const offerFiles = async (input: OfferInput): Promise<readonly OfferFile[
     offer,
     assessment: { ...nameSources(assessment), blocking: [...blocking], releasable: blocking.length === 0 },
     drawn: drawingFactsOf(system, bench.range, assessment),
+    inputFields: inputFieldsOf,
     issue: {
       maker: range.catalogue.maker,
       ...(offer.date === undefined ? {} : { date: offer.date }),

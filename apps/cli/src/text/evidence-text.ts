@@ -1,4 +1,5 @@
 import { type Evidence, type SourceReference, type Step, usualCaution } from '@flangewise/model';
+import { formatNumber } from '@flangewise/quantities';
 import { page, points, section } from './section.js';
 import { table } from './table.js';
 import { hanging } from './wrap.js';
@@ -6,12 +7,16 @@ import { hanging } from './wrap.js';
 /** A result to seven digits: enough to redo it by hand, short enough to be read. */
 const digits = 7;
 
+/** From here on a reader loses count of the digits. */
+const groupedFrom = 10_000;
+
+const numberText = (value: number): string =>
+  Math.abs(value) >= groupedFrom && Math.abs(value) < 1e15
+    ? formatNumber(value, digits)
+    : String(Number(value.toPrecision(digits)));
+
 const shown = (value: unknown): string =>
-  typeof value === 'number'
-    ? String(Number(value.toPrecision(digits)))
-    : typeof value === 'string'
-      ? value
-      : JSON.stringify(value);
+  typeof value === 'number' ? numberText(value) : typeof value === 'string' ? value : JSON.stringify(value);
 
 const stepText = ({ symbol, formula, substituted, value, unit, note }: Step): string => {
   const result = `${shown(value)}${unit === '1' || unit === '' ? '' : ` ${unit}`}`;

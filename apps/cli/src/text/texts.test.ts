@@ -45,3 +45,11 @@ it('a conflict names its members once', async () => {
   expect(conflict.match(/glass vessel/g)).toHaveLength(1);
   expect(conflict).toContain('- pressure 16 bar(g) (process.pressure.highest)');
 });
+
+it('large numbers of the steps are grouped', async () => {
+  const { out } = await run(['calc', 'closure.endForce', '--input', '-'], {
+    gasketDiameterM: 0.2,
+    pressurePaGauge: 6e6,
+  });
+  expect(out).toMatch(/188 495\.6 N\b/);
+});

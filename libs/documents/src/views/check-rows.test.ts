@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { sampleOffer } from '../fixtures/sample-offer.js';
-import { checkRowsOf, checksSentence } from './check-rows.js';
+import { checkCountText, checkRowsOf, checksSentence } from './check-rows.js';
 
 const { assessment } = sampleOffer();
 const naming = { numbers: new Map([['sets[0].relief', 9]] as const), setName: () => null };
@@ -61,6 +61,8 @@ describe('rows of the compliance summary', () => {
   });
 
   it('are counted in words', () => {
+    expect(checkCountText([])).toBe('0 checks');
+    expect(checkCountText(assessment.results.slice(0, 1))).toMatch(/^1 check: 1 /);
     expect(checksSentence(assessment.results)).toBe(
       '7 checks: 3 met, 1 met with caution, 1 not met, 1 outside the standard range, 1 not decidable. The thick line marks the limit.',
     );

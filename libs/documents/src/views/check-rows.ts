@@ -114,12 +114,17 @@ const phrases: Readonly<Record<Status, string>> = {
   'not decidable': 'not decidable',
 };
 
-/** "22 checks: 18 met, 2 met with caution, 1 outside the standard range, 1 not decidable." */
-export const checksSentence = (results: readonly RuleResult[]): string => {
+/** "22 checks: 18 met, 2 met with caution, 1 outside the standard range, 1 not decidable": each result counts, rows may tell several. */
+export const checkCountText = (results: readonly RuleResult[]): string => {
   const statuses = Object.keys(phrases) as Status[];
   const counts = statuses
     .map((status) => ({ status, count: results.filter((result) => result.status === status).length }))
     .filter(({ count }) => count > 0)
     .map(({ status, count }) => `${String(count)} ${phrases[status]}`);
-  return `${formatNumber(results.length)} checks: ${counts.join(', ')}. The thick line marks the limit.`;
+  const checks = `${formatNumber(results.length)} ${results.length === 1 ? 'check' : 'checks'}`;
+  return counts.length === 0 ? checks : `${checks}: ${counts.join(', ')}`;
 };
+
+/** What stands above the compliance summary. */
+export const checksSentence = (results: readonly RuleResult[]): string =>
+  `${checkCountText(results)}. The thick line marks the limit.`;

@@ -1,5 +1,6 @@
 import type { Evidence, RuleResult } from '@flangewise/model';
 import { stepValueText } from './figure-text.js';
+import { type InputFields, inputsText } from './input-text.js';
 
 /** One calculation, so that a reader can redo it by hand. */
 export interface EvidenceSheet {
@@ -19,27 +20,16 @@ export interface EvidenceSheet {
   readonly source: string;
 }
 
-const inputText = (value: unknown): string => {
-  if (typeof value === 'number') return String(Number(value.toPrecision(6))).replace('-', '−');
-  if (typeof value === 'string' || typeof value === 'boolean') return String(value);
-  if (Array.isArray(value)) return value.map(inputText).join(', ');
-  if (value === null || value === undefined) return 'not given';
-  return Object.entries(value)
-    .map(([name, inner]) => `${name} ${inputText(inner)}`)
-    .join(' ');
-};
+interface Found {
+  readonly evidence: RuleResult['evidence'][number];
+  readonly checks: Set<string>;
+}
 
-const sheetOf = (
-  evidence: RuleResult['evidence'][number],
-  number: number,
-  checks: readonly string[],
-): EvidenceSheet => ({
+const sheetOf = ({ evidence, checks }: Found, number: number, inputFields: InputFields): EvidenceSheet => ({
   number,
   title: evidence.title,
-  checks,
-  inputs: Object.entries(evidence.inputs)
-    .map(([name, value]) => `${name} = ${inputText(value)}`)
-    .join('; '),
+  checks: [...checks],
+  inputs: inputsText(evidence.inputs, inputFields(evidence.calculation)),
   steps: evidence.steps.map(({ symbol, formula, substituted, value, unit, note }) => ({
     symbol,
     formula,
@@ -54,8 +44,11 @@ const sheetOf = (
 });
 
 /** Every calculation once, with the checks that rest on it, in the order of the results. */
-export const evidenceSheetsOf = (results: readonly RuleResult[]): EvidenceSheet[] => {
-  const found = new Map<string, { evidence: RuleResult['evidence'][number]; checks: Set<string> }>();
+export const evidenceSheetsOf = (
+  results: readonly RuleResult[],
+  inputFields: InputFields,
+): EvidenceSheet[] => {
+  const found = new Map<string, Found>();
   for (const result of results)
     for (const evidence of result.evidence) {
       const key = `${evidence.calculation} ${JSON.stringify(evidence.inputs satisfies Evidence['inputs'])}`;
@@ -63,5 +56,5 @@ export const evidenceSheetsOf = (results: readonly RuleResult[]): EvidenceSheet[
       if (known === undefined) found.set(key, { evidence, checks: new Set([result.title]) });
       else known.checks.add(result.title);
     }
-  return [...found.values()].map(({ evidence, checks }, i) => sheetOf(evidence, i + 1, [...checks]));
+  return [...found.values()].map((one, i) => sheetOf(one, i + 1, inputFields));
 };

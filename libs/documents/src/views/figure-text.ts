@@ -73,8 +73,8 @@ export const stepValueText = (value: number | string, unit: string): string => {
 };
 
 /** 0.000000123 → "1.23 · 10^−7". */
-const powerText = (value: number): string => {
-  const [mantissa = '0', exponent = '0'] = value.toExponential(3).split('e');
+export const powerText = (value: number, digits = 4): string => {
+  const [mantissa = '0', exponent = '0'] = value.toExponential(digits - 1).split('e');
   const minus = (text: string): string => text.replace('-', '−');
   return `${minus(String(Number(mantissa)))}${thinSpace}·${thinSpace}10^${minus(String(Number(exponent)))}`;
 };

@@ -15,6 +15,7 @@ import { sceneSlotsOf } from '../drawings/scene-slots.js';
 import { type FigureView, figuresOf, letters } from './figures.js';
 import { type CheckRow, checkRowsOf, checksSentence } from './check-rows.js';
 import { type EvidenceSheet, evidenceSheetsOf } from './evidence-sheets.js';
+import type { InputFields } from './input-text.js';
 import { moneyText } from './money-text.js';
 import { dateText } from './date-text.js';
 import { nozzleTablesOf, type NozzleTable } from './nozzle-tables.js';
@@ -89,6 +90,8 @@ export interface SpecificationInput {
   readonly offer: Offer;
   readonly drawing: DrawingModel;
   readonly issue: Issue;
+  /** What the inputs in the evidence are. */
+  readonly inputFields: InputFields;
   /** Rows that only the engineering libraries can give, for instance the PS of the whole; shown first. */
   readonly facts?: { readonly ratings?: readonly Row[]; readonly utilities?: readonly Row[] };
 }
@@ -230,7 +233,7 @@ export const specificationViewOf = (input: SpecificationInput): SpecificationVie
     conformity: conformityViews(assessment, system.sets.length),
     openPoints: assessment.openPoints.map(({ question, why }) => ({ question, why })),
     blocking: countedSentences(assessment.blocking),
-    evidence: evidenceSheetsOf(assessment.results),
+    evidence: evidenceSheetsOf(assessment.results, input.inputFields),
     cautions: ownCautions(assessment.cautions),
     revisionsRest: { catalogue: assessment.catalogueRevision, rules: assessment.ruleRevision },
     watermark: offer.watermark ?? null,
