@@ -97,7 +97,7 @@ const editOnce = (page: Page): Promise<Edit> =>
 
 async function editTimes(page: Page, systemId: string): Promise<readonly Edit[]> {
   await page.goto(`/systems/${systemId}`);
-  await page.getByRole('heading', { name: 'Checks, worst first' }).waitFor();
+  await page.getByRole('heading', { name: 'Checks, not met and open first' }).waitFor();
   await page.getByRole('button', { name: 'list' }).click();
   const times: Edit[] = [];
   const slots = ['Coupling', 'Pressure gauge', 'Thermowell', 'Vent line'];

@@ -1,4 +1,4 @@
-import { checkRowsOf } from '@flangewise/documents/drawings';
+import { checkCountText, checkRowsOf } from '@flangewise/documents/drawings';
 import { parseSlotPath, slots, type SolveAnswer, type SystemInput } from '@flangewise/model';
 import { expect, it } from 'vitest';
 import { apiOf, readInquiry } from './api.js';
@@ -100,11 +100,12 @@ it('leads from the inquiry for a hydrogenation to the documents of its offer', a
   });
   await step('show demand, limit and margin of every check', async () => {
     const { document } = await api.systems.get.query({ id: systemId });
+    const { results } = await checkOf(document);
+    await page.getByText(checkCountText(results), { exact: true }).waitFor();
     await page.getByRole('button', { name: /^\d+ more met/ }).click();
     const rows = (
       await page.getByRole('region', { name: 'Chosen slot and checks' }).getByRole('button').allInnerTexts()
     ).map(plain);
-    const { results } = await checkOf(document);
     const compared = results.filter((one) => one.kind === 'hard' && one.utilisation !== undefined);
     expect(new Set(compared.map(({ rule }) => rule)).size).toBeGreaterThan(15);
     for (const { title } of compared) {

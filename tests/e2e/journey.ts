@@ -54,7 +54,7 @@ export async function takeCandidate(page: Page, name: string): Promise<void> {
 }
 
 export async function waitForChecks(page: Page): Promise<void> {
-  await page.getByRole('heading', { name: 'Checks, worst first' }).waitFor();
+  await page.getByRole('heading', { name: 'Checks, not met and open first' }).waitFor();
 }
 
 /** Drafts the offer of the system on the page, and waits until it stands there. */

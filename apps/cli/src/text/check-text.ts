@@ -1,8 +1,9 @@
+import { checkCountText } from '@flangewise/documents/drawings';
 import type { Assessment, RuleResult } from '@flangewise/model';
 import { sourceText, stepLines } from './evidence-text.js';
 import { openPointsSection } from './open-points.js';
 import { page, points, section } from './section.js';
-import { counted, marginText, usedText } from './status-text.js';
+import { marginText, usedText } from './status-text.js';
 import { table } from './table.js';
 import { hanging } from './wrap.js';
 
@@ -55,7 +56,7 @@ const talking = (results: readonly RuleResult[], several: boolean, columns: numb
 const headline = ({ assessment }: CheckTextInput): string => {
   const { status, results, leastMargin, releasable } = assessment;
   const release = releasable ? 'can be released' : 'cannot be released yet';
-  return `${status.charAt(0).toUpperCase()}${status.slice(1)}; ${counted(results.length, 'result')}, ${marginText(leastMargin)}; ${release}.`;
+  return `${status.charAt(0).toUpperCase()}${status.slice(1)}; ${checkCountText(results)}; ${marginText(leastMargin)}; ${release}.`;
 };
 
 const evidenceOf = (results: readonly RuleResult[], columns: number): readonly string[] =>

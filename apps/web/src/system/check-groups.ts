@@ -5,6 +5,8 @@ import { type CheckRow, checkRowsOf } from '@flangewise/documents/drawings';
 export interface CheckGroup {
   readonly key: string;
   readonly result: RuleResult;
+  /** How many results it tells. */
+  readonly count: number;
   readonly row: CheckRow;
   /** Slots of all results of the group. */
   readonly slots: readonly string[];
@@ -28,7 +30,16 @@ export const checkGroupsOf = (
         result === undefined ? undefined : checkRowsOf([result], { numbers, setName: () => null })[0];
       if (result === undefined || row === undefined) return [];
       const slots = [...new Set(members.flatMap((member) => member.slots))];
-      return [{ key, result, row, slots, texts: [...new Set(members.map(({ text }) => text))] }];
+      return [
+        {
+          key,
+          result,
+          count: members.length,
+          row,
+          slots,
+          texts: [...new Set(members.map(({ text }) => text))],
+        },
+      ];
     })
     .toSorted(
       (a, b) =>

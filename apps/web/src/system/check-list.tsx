@@ -1,6 +1,7 @@
 'use client';
 
 import type { Assessment, RuleResult, SlotPath } from '@flangewise/model';
+import { checkCountText } from '@flangewise/documents/drawings';
 import { formatNumber, thinSpace } from '@flangewise/quantities';
 import { useState } from 'react';
 import { type CheckGroup, checkGroupsOf } from './check-groups';
@@ -20,18 +21,14 @@ export interface CheckListProps {
 const isMereCaution = ({ kind, demand, limit }: RuleResult): boolean =>
   kind !== 'hard' && demand === undefined && limit === undefined;
 
-const countText = (groups: readonly CheckGroup[]): string => {
-  const met = groups.filter(({ result }) => result.status === 'met').length;
-  return `${String(met)} of ${String(groups.length)} met`;
-};
-
 const moreText = (folded: readonly CheckGroup[]): string => {
   const closest = Math.max(...folded.map(({ result }) => result.utilisation ?? 0));
   const share = closest > 0 ? `, the closest at ${formatNumber(closest * 100, 2, 'up')}${thinSpace}%` : '';
-  return `${String(folded.length)} more met${share}`;
+  const count = folded.reduce((sum, group) => sum + group.count, 0);
+  return `${String(count)} more met${share}`;
 };
 
-/** Every check, worst first; what is met and far from its limit is folded away. */
+/** Every check, what keeps the system from its release first; what is met and far from its limit is folded away. */
 export function CheckList({ assessment, numbers, setNames, onOpen }: CheckListProps) {
   const [all, setAll] = useState(false);
   const groups = checkGroupsOf(
@@ -44,8 +41,8 @@ export function CheckList({ assessment, numbers, setNames, onOpen }: CheckListPr
   return (
     <section className="sec">
       <div className="sec-head">
-        <h2>Checks, worst first</h2>
-        <span className="lab">{countText(groups)}</span>
+        <h2>Checks, not met and open first</h2>
+        <span className="lab">{checkCountText(assessment.results)}</span>
       </div>
       <div>
         {shown.map((group) => (
