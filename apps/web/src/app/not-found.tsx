@@ -1,0 +1,5 @@
+import { NotFound } from '../shell/not-found';
+
+export default function NotFoundPage() {
+  return <NotFound />;
+}
