@@ -66,6 +66,29 @@ export function InquiryForm({ id, document, job, links, whyNot, save, onSaved }:
   const { isSubmitted } = form.formState;
   const shownTroubles = !read.ok && (isSubmitted || before !== undefined || restoredFrom !== undefined);
 
+  const buttons = (
+    <>
+      <button
+        type="button"
+        className="btn"
+        disabled={saving.isPending || !isChanged}
+        onClick={(event) => void submit(false)(event)}
+        {...whyNotSaved}
+      >
+        Save
+      </button>
+      <button
+        type="button"
+        className="btn btn-ink"
+        disabled={saving.isPending}
+        onClick={(event) => void submit(true)(event)}
+        {...whyNotSaved}
+      >
+        Find systems
+      </button>
+    </>
+  );
+
   return (
     <Page
       title={job?.title ?? 'New inquiry'}
@@ -78,24 +101,7 @@ export function InquiryForm({ id, document, job, links, whyNot, save, onSaved }:
             <span className="lab max-sm:hidden">
               {isChanged ? 'not saved' : job === undefined ? '' : 'saved'}
             </span>
-            <button
-              type="button"
-              className="btn max-sm:hidden"
-              disabled={saving.isPending || !isChanged}
-              onClick={(event) => void submit(false)(event)}
-              {...whyNotSaved}
-            >
-              Save
-            </button>
-            <button
-              type="button"
-              className="btn btn-ink"
-              disabled={saving.isPending}
-              onClick={(event) => void submit(true)(event)}
-              {...whyNotSaved}
-            >
-              Find systems
-            </button>
+            {buttons}
           </>
         )
       }
@@ -166,6 +172,8 @@ export function InquiryForm({ id, document, job, links, whyNot, save, onSaved }:
                 <SiteSection />
                 <WishesSection />
               </Fragment>
+              {/* Where the head of the page is far away. */}
+              {whyNot === undefined && <div className="mb-6 flex gap-2 sm:hidden">{buttons}</div>}
               <button type="submit" className="sr-only" tabIndex={-1} aria-hidden="true">
                 Find systems
               </button>
