@@ -251,7 +251,6 @@ describe('the command line itself', () => {
     [['solv', 'x']],
     [['solve']],
     [['solve', 'x', '--nonsense']],
-    [['calc']],
     [['calc', 'closure.endForce']],
     [['schema', 'nothing']],
     [['solve', '-', '--most', 'many']],
@@ -259,6 +258,59 @@ describe('the command line itself', () => {
     const { exit, said } = await run(argv, inquiry);
     expect(exit).toBe(exitCodes.badInput);
     expect(said).not.toBe('');
+  });
+
+  const lineOf = async (argv: readonly string[], stdin: unknown = ''): Promise<string> => {
+    const { exit, said } = await run(argv, stdin);
+    expect(exit).toBe(exitCodes.badInput);
+    expect(said.trim().split('\n')).toHaveLength(1);
+    return said;
+  };
+
+  it('names the nearest command or option, and all that there are', async () => {
+    const command = await lineOf(['chek', 'x']);
+    expect(command).toMatch(/^USAGE .*chek given.*was check meant\?.*solve, check, narrow.*schema/);
+    const option = await lineOf(['solve', 'x', '--moste', '3']);
+    expect(option).toMatch(/^USAGE .*solve: --moste given.*was --most meant\?.*--take.*--json, --catalogue/);
+    expect(await lineOf(['solve', 'x', '--nonsense'])).toMatch(/there are --most/);
+  });
+
+  it('says which word is missing, with an example', async () => {
+    expect(await lineOf(['check'])).toContain(
+      '<system> is missing; for instance: flangewise check system.json',
+    );
+    expect(await lineOf(['solve', '-', '--most'])).toContain('--most <number>');
+  });
+
+  it('tells the same as JSON', async () => {
+    const troubles = await troublesOf(['check']);
+    expect(troubles.get('check')?.['message']).toContain('flangewise check system.json');
+  });
+
+  it('lists the calculations where none is named, and knows a wrong one without its inputs', async () => {
+    const { exit, out } = await run(['calc']);
+    expect(exit).toBe(exitCodes.done);
+    expect(out).toContain('relief.gasArea');
+    expect(await lineOf(['calc', 'relief.gasAre'])).toMatch(
+      /no such calculation; was relief.gasArea meant\?/,
+    );
+  });
+
+  it('says what a document is that another command takes', async () => {
+    expect(await lineOf(['check', '-'], inquiry)).toMatch(/is an inquiry.*"solve" takes an inquiry/);
+    expect(await lineOf(['solve', '-'], { inquiry, sets: [{ choices: {} }] })).toMatch(
+      /is a system.*"check" takes a system/,
+    );
+  });
+
+  it('says what a file has to hold that is not JSON', async () => {
+    expect(await lineOf(['solve', '-'], 'Dear Sirs')).toContain('tests/acceptance/inquiries');
+  });
+
+  it('says that a volume is above zero, as it is asked', async () => {
+    expect(await lineOf(['solve', '-'], { ...inquiry, sets: [{ batchVolume: '-5 L' }] })).toMatch(
+      /-5 L.*above zero/,
+    );
   });
 
   it.each([[['--help']], [['help', 'solve']], [['solve', '--help']], [['--version']]])(

@@ -5,23 +5,20 @@ import { type ExitCode, exitCodes } from './exit-code.js';
 import type { Terminal } from './terminal.js';
 import { plain } from './text/plain.js';
 import { troubleText } from './text/trouble-text.js';
-import type { OrRefusal, Refusal } from './trouble.js';
+import { type OrRefusal, refuse, type Refusal } from './trouble.js';
+import { sharedOptions, usageTrouble } from './usage-trouble.js';
 
-const closing = `
+const closingOf = (commands: readonly Command[]): string => `
 Documents are JSON, read from a file or from standard input (-).
 Exit code: 0 done, 1 not valid (the answer says why), 2 bad input, 3 fault.
 
 Examples:
-  flangewise solve inquiry.json
-  flangewise solve inquiry.json --take A > system.json
-  flangewise check system.json --json
-  flangewise offer system.json --out offer --client "Client, town" --date 2026-11-24
-  flangewise calc relief.gasArea --input inputs.json`;
+${commands.flatMap(({ examples }) => examples.map((line) => `  ${line}`)).join('\n')}`;
 
-const shared = (program: Program): Program =>
-  program
-    .option('--json', 'answer as JSON on standard output')
-    .option('--catalogue <file>', 'a catalogue to be used instead of the demo range');
+const shared = (program: Program): Program => {
+  for (const [flags, meaning] of sharedOptions) program.option(flags, meaning);
+  return program;
+};
 
 const asJson = (document: unknown): string => `${JSON.stringify(document, null, 2)}\n`;
 
@@ -69,7 +66,7 @@ const programOf = (
     .version(packageFile.version)
     .helpOption('-h, --help', 'show this help')
     .helpCommand('help [command]', 'show the help of a command')
-    .addHelpText('after', closing)
+    .addHelpText('after', closingOf(commands))
     .exitOverride()
     .configureOutput({
       writeOut: (text) => {
@@ -108,6 +105,9 @@ export const runCommandLine = async (
     await program.parseAsync([...argv], { from: 'user' });
   } catch (error) {
     if (!(error instanceof CommanderError)) throw error;
+    const trouble = usageTrouble(error, argv, commands);
+    if (trouble !== undefined)
+      return tellRefusal(refuse(trouble).error, { json: argv.includes('--json') }, terminal);
     exit = error.exitCode === 0 ? exitCodes.done : exitCodes.badInput;
   }
   if (printed.out !== '') await terminal.out(printed.out);

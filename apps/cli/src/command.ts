@@ -33,6 +33,8 @@ export interface Command {
   /** Name and operands, for instance `solve <inquiry>`. */
   readonly usage: string;
   readonly summary: string;
+  /** Whole lines; the first one also answers a line that lacks something. */
+  readonly examples: readonly [string, ...string[]];
   readonly details?: string;
   /** Flags with their meaning, for instance `['--out <folder>', 'where the files go']`. */
   readonly options?: readonly (readonly [flags: string, meaning: string])[];

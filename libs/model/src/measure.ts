@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { type Kind, parseQuantity, quantityOf, units } from '@flangewise/quantities';
+import { type Kind, parseQuantity, quantityOf, type QuantityTrouble, units } from '@flangewise/quantities';
 
 /** A quantity as it stands in an inquiry: typed ("60 bar") or with its unit apart. */
 const given = z.union([
@@ -26,6 +26,15 @@ interface Plausible {
   readonly words: string;
 }
 
+/** What nature forbids is told with the bounds of the field, which are the narrower ones. */
+const impossibleHere = (
+  { code, given: said }: QuantityTrouble,
+  plausible: Plausible | undefined,
+): string | undefined =>
+  code === 'QUANTITY_IMPOSSIBLE' && plausible !== undefined
+    ? `"${said}" is physically impossible; allowed: ${plausible.words}`
+    : undefined;
+
 /**
  * A field of an inquiry: accepts what people type and gives the SI number (a pressure gauge, a temperature in K).
  * A refusal names the value and the units or bounds that are allowed.
@@ -37,7 +46,7 @@ export const measure = (kind: Kind, description: string, plausible?: Plausible) 
       if (!outcome.ok) {
         context.addIssue({
           code: 'custom',
-          message: outcome.error.message,
+          message: impossibleHere(outcome.error, plausible) ?? outcome.error.message,
           params: { code: outcome.error.code },
         });
         return z.NEVER;
@@ -68,7 +77,7 @@ export const temperature = (description: string) =>
   measure('temperature', description, { atLeast: 123.15, atMost: 1273.15, words: '−150 to 1000 °C' });
 
 export const volume = (description: string) =>
-  measure('volume', description, { atLeast: 1e-7, atMost: 10, words: 'above 0, 0.1 mL to 10 000 L' });
+  measure('volume', description, { atLeast: 1e-7, atMost: 10, words: 'above zero, 0.1 mL to 10 000 L' });
 
 export const viscosity = (description: string) =>
   measure('viscosity', description, { atLeast: 1e-5, atMost: 1e5, words: '0.01 to 100 000 000 mPa·s' });

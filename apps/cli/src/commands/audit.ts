@@ -7,6 +7,7 @@ import { auditText } from '../text/audit-text.js';
 export const auditCommand: Command = {
   usage: 'audit',
   summary: 'the catalogue audited: dead items, redundant rules, gaps',
+  examples: ['flangewise audit'],
   details: 'Takes some seconds: every rule is tried against all others, and a table of inquiries is asked.',
   run: async ({ options, terminal }) => {
     const range = await openRange(options, { inquiry: {} }, terminal);

@@ -1,3 +1,4 @@
+import type { Calculation } from '@flangewise/engineering';
 import {
   type CalculationError,
   type CalculationErrorCode,
@@ -40,15 +41,23 @@ const unknownCalculation = (id: string, known: readonly string[]): ReturnType<ty
   });
 };
 
+const findCalculation = async (id: string): Promise<OrRefusal<Calculation>> => {
+  const { calculations } = await import('@flangewise/engineering');
+  const found = calculations.find((c) => c.id === id);
+  return found === undefined
+    ? unknownCalculation(
+        id,
+        calculations.map((c) => c.id),
+      )
+    : succeed(found);
+};
+
 /** Finds and evaluates a calculation on inputs that nobody has checked yet. */
 export const calculate = async (id: string, inputs: unknown): Promise<OrRefusal<Evidence>> => {
-  const { calculations, evaluateWithEvidence } = await import('@flangewise/engineering');
-  const subject = calculations.find((c) => c.id === id);
-  if (subject === undefined)
-    return unknownCalculation(
-      id,
-      calculations.map((c) => c.id),
-    );
+  const { evaluateWithEvidence } = await import('@flangewise/engineering');
+  const found = await findCalculation(id);
+  if (!found.ok) return found;
+  const subject = found.value;
   const read = readDocument(subject.inputs, inputs);
   if (!read.ok) return refuse(...invalidFields(read.error));
   const outcome = evaluateWithEvidence(subject, inputs as never);
@@ -58,6 +67,8 @@ export const calculate = async (id: string, inputs: unknown): Promise<OrRefusal<
 
 /** One calculation: outputs, steps, source. */
 export const runCalculation = async (id: string, request: Request): Promise<OrRefusal<Answer>> => {
+  const found = await findCalculation(id);
+  if (!found.ok) return found;
   const input = textOption(request.options, 'input');
   if (input === undefined) {
     return refuse({

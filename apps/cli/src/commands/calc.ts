@@ -7,7 +7,8 @@ import { runCalculation } from './calc-one.js';
 export const calcCommand: Command = {
   usage: 'calc [id]',
   summary: 'engineering calculations: list them, run one, or run a batch',
-  details: `  calc list                   every calculation with its inputs, outputs and source
+  examples: ['flangewise calc relief.gasArea --input inputs.json'],
+  details: `  calc, calc list             every calculation with its inputs, outputs and source
   calc ID --input FILE        one calculation with its steps
   calc --batch FILE.jsonl     a line {id, calculation, inputs} in, a line {id, outputs} or {id, error} out;
                               done once each line is answered, with a result or an error
@@ -30,12 +31,6 @@ Pressures are gauge where the name of a field ends in PaGauge, absolute where it
             message: 'a batch names a calculation on each line; leave the id out',
           });
     }
-    if (id === 'list') return listCalculations();
-    if (id !== undefined) return runCalculation(id, request);
-    return refuse({
-      code: 'USAGE',
-      path: 'calc',
-      message: 'give "list", the id of a calculation with --input FILE, or --batch FILE',
-    });
+    return id === undefined || id === 'list' ? listCalculations() : runCalculation(id, request);
   },
 };

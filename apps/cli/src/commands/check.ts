@@ -12,6 +12,7 @@ const exitOf = ({ status, undecided }: Assessment): Answer['exit'] =>
 export const checkCommand: Command = {
   usage: 'check <system>',
   summary: 'the assessment of a whole system: every rule with demand, limit and margin',
+  examples: ['flangewise check system.json'],
   details: 'Ends with 1 while a rule is not met or a slot is not chosen.',
   options: [['--evidence', 'also the steps of every calculation']],
   run: async (request) => {

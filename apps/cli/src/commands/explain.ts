@@ -7,6 +7,7 @@ import { explainText } from '../text/explain-text.js';
 export const explainCommand: Command = {
   usage: 'explain <system>',
   summary: 'minimal conflicts of a system or an inquiry, and the smallest changes that mend them',
+  examples: ['flangewise explain system.json'],
   details: 'An inquiry counts as a system without choices.',
   run: async (request) => {
     const read = await readSystem(request, { orInquiry: true });

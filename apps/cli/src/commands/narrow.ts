@@ -7,6 +7,7 @@ import { narrowText } from '../text/narrow-text.js';
 export const narrowCommand: Command = {
   usage: 'narrow <system>',
   summary: 'for every slot the options that still lead to a valid whole',
+  examples: ['flangewise narrow system.json'],
   details:
     'Each slot is reconsidered alone while every other choice is kept. An inquiry counts as a system without choices.',
   run: async (request) => {

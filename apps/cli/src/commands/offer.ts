@@ -53,6 +53,7 @@ const priced = async (opened: OpenSystem, assessment: Assessment): Promise<OrRef
 export const offerCommand: Command = {
   usage: 'offer <system>',
   summary: 'all documents of an offer, written into a folder',
+  examples: ['flangewise offer system.json --out offer --client "Client, town" --date 2026-11-24'],
   details: `Writes ${offerFileNames.join(', ')}: all of them or none.
 What is not released carries a watermark; where a check is not met they are for discussion only, and the exit is 1.
 A system that is not complete is refused with the list of what is missing.`,

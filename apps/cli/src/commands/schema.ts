@@ -8,6 +8,7 @@ const names = Object.keys(documentSchemas).join(', ');
 export const schemaCommand: Command = {
   usage: 'schema <name>',
   summary: 'JSON Schema of a document',
+  examples: ['flangewise schema inquiry'],
   details: `Names: ${names}.`,
   run: ({ operands }) => {
     const [name = ''] = operands;

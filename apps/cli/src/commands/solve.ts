@@ -51,6 +51,7 @@ const mediaOf = (inquiry: InquiryInput) =>
 export const solveCommand: Command = {
   usage: 'solve <inquiry>',
   summary: 'ranked systems that fit an inquiry, and why the others do not',
+  examples: ['flangewise solve inquiry.json', 'flangewise solve inquiry.json --take A > system.json'],
   details:
     'With --take the system document of one candidate is printed, ready for check, narrow, explain and offer.',
   options: [

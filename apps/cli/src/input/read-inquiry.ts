@@ -9,14 +9,17 @@ const isRecord = (document: unknown): document is Readonly<Record<string, unknow
 /** A system holds its inquiry in a field of that name; an inquiry has none. */
 export const isSystemDocument = (document: unknown): boolean => isRecord(document) && 'inquiry' in document;
 
+/** What only an inquiry holds at its root. */
+export const isInquiryDocument = (document: unknown): boolean =>
+  isRecord(document) && !isSystemDocument(document) && 'title' in document && 'process' in document;
+
 /** An inquiry as it was typed, once it is known to fit its schema. */
 export const checkInquiry = (document: unknown): OrRefusal<InquiryInput> => {
   if (isSystemDocument(document)) {
     return refuse({
       code: 'INPUT_INVALID',
-      path: 'inquiry',
-      given: 'a system',
-      message: 'this command takes an inquiry; give what stands in the field "inquiry" of the system alone',
+      message:
+        'this document is a system, and this command takes an inquiry; "check" takes a system, and its field "inquiry" holds the inquiry',
     });
   }
   const read = readDocument(inquirySchema, document);

@@ -30,11 +30,19 @@ export const parseJson = (text: string, place: string): OrRefusal<unknown> => {
   }
 };
 
+/** For whoever comes with another file. */
+const whatIsRead =
+  'the file has to hold a JSON document, for instance like those in tests/acceptance/inquiries and tests/acceptance/systems';
+
 /** Reads a JSON document from a file, or from standard input for `-`. */
 export const readJson = async (
   path: string,
   terminal: Pick<Terminal, 'stdin'>,
 ): Promise<OrRefusal<unknown>> => {
   const text = await readText(path, terminal);
-  return text.ok ? parseJson(text.value, placeName(path)) : text;
+  if (!text.ok) return text;
+  const document = parseJson(text.value, placeName(path));
+  return document.ok
+    ? document
+    : refuse(...document.error.troubles.map((one) => ({ ...one, message: `${one.message}; ${whatIsRead}` })));
 };

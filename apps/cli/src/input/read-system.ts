@@ -4,7 +4,7 @@ import type { Request } from '../command.js';
 import { openRange, type OpenRange } from '../range/open-range.js';
 import { openPointsNote } from '../text/open-points.js';
 import { invalidFields, type OrRefusal, refuse } from '../trouble.js';
-import { checkInquiry, isSystemDocument } from './read-inquiry.js';
+import { checkInquiry, isInquiryDocument, isSystemDocument } from './read-inquiry.js';
 import { readJson } from './read-json.js';
 import { mediumNotes } from './medium-notes.js';
 
@@ -50,6 +50,13 @@ const parseSystem = async (
     if (!inquiry.ok) return inquiry;
     const { openSystem } = await import('@flangewise/constraints');
     return parseSystem(openSystem(inquiry.value), {});
+  }
+  if (isInquiryDocument(document)) {
+    return refuse({
+      code: 'INPUT_INVALID',
+      message:
+        'this document is an inquiry, and this command takes a system; "solve" takes an inquiry, and "solve … --take A" prints a system of it',
+    });
   }
   const read = readDocument(systemSchema, document);
   return read.ok ? read : refuse(...invalidFields(read.error));

@@ -34,7 +34,7 @@ const candidateRow = (candidate: Shown, currency: string | undefined): readonly 
 const resultSentence = ({ result, candidates, count, cheapestProved }: SolveTextInput['answer']): string => {
   switch (result) {
     case 'systems found':
-      return `${counted(candidates.length, 'system')} ${candidates.length === 1 ? 'fits' : 'fit'}, standard ones first, then by price${cheapestProved ? '; the cheapest is proved' : '; the search was stopped, cheaper ones may exist'}${count === null || count === '0' ? '' : `; ${formatCount(count)} combinations of parts in all`}.`;
+      return `${counted(candidates.length, 'system')} ${candidates.length === 1 ? 'fits' : 'fit'}, standard ones first, then by price${cheapestProved ? '; none in the range is cheaper' : '; the search was stopped, cheaper ones may exist'}${count === null || count === '0' ? '' : `; ${formatCount(count)} combinations of parts in all`}.`;
     case 'impossible':
       return 'Nothing in the range fits, and no special vessel does: "explain" names the conflict and what would mend it.';
     case 'not proved':

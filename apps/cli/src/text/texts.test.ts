@@ -53,3 +53,9 @@ it('large numbers of the steps are grouped', async () => {
   });
   expect(out).toMatch(/188 495\.6 N\b/);
 });
+
+it('the cheapest is told as a price, not as a proof', async () => {
+  const { out } = await run(['solve', inquiry('02-hydrochloric-acid'), '--most', '1']);
+  expect(out).toContain('none in the range is cheaper');
+  expect(out).not.toContain('is proved');
+});
