@@ -87,8 +87,7 @@ export function NothingFits({ inquiryId, document, mayChange }: NothingFitsProps
         </ul>
         {mayChange && (
           <p className="lab mt-1">
-            “Try” shows the change in the fields of the inquiry. Nothing of it is kept until you say that the
-            client agrees.
+            “Try” shows the change in the fields of the inquiry; nothing of it is kept until you say so there.
           </p>
         )}
       </section>

@@ -117,7 +117,12 @@ export function InquiryForm({ id, document, job, links, whyNot, save, onSaved }:
               <h1>{job === undefined ? 'New inquiry' : 'Inquiry'}</h1>
             </div>
             {tried !== undefined && (
-              <TriedChange text={tried} onKeep={typing.keepTried} onTakeBack={typing.takeBack} />
+              <TriedChange
+                text={tried}
+                own={me?.role === 'customer'}
+                onKeep={typing.keepTried}
+                onTakeBack={typing.takeBack}
+              />
             )}
             {tried === undefined && restoredFrom !== undefined && (
               <p className="mb-3 flex flex-wrap items-center gap-3 bg-given-t px-3 py-2">
