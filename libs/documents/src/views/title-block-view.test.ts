@@ -17,7 +17,7 @@ const released = (releases: Issue['releases'], waits = false): readonly [string,
 
 describe('the title block says what was released', () => {
   it('of a discount alone', () => {
-    expect(released([{ what: 'discount', by: 'D. Example' }])).toEqual(['discount: D. Example', '']);
+    expect(released([{ what: 'discount', by: 'D. Example' }])).toEqual(['discount', 'by D. Example']);
   });
 
   it('of a special, and of a discount besides', () => {
@@ -27,7 +27,7 @@ describe('the title block says what was released', () => {
         { what: 'special', by: 'E. Example' },
         { what: 'special', by: 'E. Example' },
       ]),
-    ).toEqual(['special: E. Example', 'discount: D. Example']);
+    ).toEqual(['special, discount', 'by E. Example; by D. Example']);
   });
 
   it('and that nothing was, where nothing had to be or something waits', () => {

@@ -19,10 +19,10 @@ const counted = (count: number): string => {
 const releaseOf = ({ offer, issue, blocking }: TitleBlockInput) => {
   if (offer.watermark !== undefined)
     return { released: 'not released', releasedNote: counted(blocking.length) };
-  const [released, ...others] = releaseTexts(issue.releases ?? []);
-  return released === undefined
+  const given = releaseTexts(issue.releases ?? []);
+  return given === undefined
     ? { released: 'not released', releasedNote: 'no release required' }
-    : { released, releasedNote: others.join('; ') };
+    : { released: given.what, releasedNote: given.by };
 };
 
 export const titleBlockView = (input: TitleBlockInput): TitleBlockView => {
