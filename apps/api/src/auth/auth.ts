@@ -11,12 +11,6 @@ export interface AuthSettings {
   readonly trustedOrigins: readonly string[];
 }
 
-/**
- * Password hashing is slow on purpose; more than this from one address, each within a minute of the one before, is guessing, whoever
- * is guessed. A house full of people that signs in behind one address stays below; each person has a limit besides.
- */
-export const addressLimit = { window: 60, max: 120 };
-
 /** Sign-in with e-mail address and password. Nobody signs up: people are entered by the maker. */
 export function createAuth(database: Database, { secret, origin, trustedOrigins }: AuthSettings) {
   return betterAuth({
@@ -33,8 +27,8 @@ export function createAuth(database: Database, { secret, origin, trustedOrigins 
         clientId: { type: 'string', required: false, input: false },
       },
     },
-    // Counted in the database, so that several API processes count together.
-    rateLimit: { enabled: true, storage: 'database', customRules: { [signInPath]: addressLimit } },
+    // Counted in the database, so that several API processes count together. Attempts to sign in are counted by the hooks.
+    rateLimit: { enabled: true, storage: 'database', customRules: { [signInPath]: false } },
     hooks: limitAttempts(database),
     advanced: { cookiePrefix: 'flangewise', ipAddress: { ipAddressHeaders: ['x-forwarded-for'] } },
     telemetry: { enabled: false },
