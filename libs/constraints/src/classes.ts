@@ -1,4 +1,5 @@
 import type { Item, SlotName } from '@flangewise/model';
+import type { Rounding } from './rule.js';
 
 /** Options of a slot merged by what a rule reads of them: options alike in that are one class to the rule. */
 export interface Classes {
@@ -8,19 +9,25 @@ export interface Classes {
   readonly representatives: readonly (Item | null)[];
 }
 
+const readOf = (option: Item, attribute: string, { massKg }: Rounding): unknown =>
+  attribute === 'massKg' && massKg !== undefined
+    ? massKg(option.massKg)
+    : ((option as Record<string, unknown>)[attribute] ?? null);
+
 /**
  * Merges options by the attributes that a rule reads. Names are left out on purpose: they serve the text of a
  * result, and there the chosen item itself is passed.
  */
-export const classesOf = (options: readonly (Item | null)[], attributes: readonly string[]): Classes => {
+export const classesOf = (
+  options: readonly (Item | null)[],
+  attributes: readonly string[],
+  rounded: Rounding = {},
+): Classes => {
   const known = new Map<string, number>();
   const representatives: (Item | null)[] = [];
   const read = attributes.filter((a) => a !== 'name');
   const classOf = Uint16Array.from(options, (option) => {
-    const key =
-      option === null
-        ? 'none'
-        : JSON.stringify(read.map((a) => (option as Record<string, unknown>)[a] ?? null));
+    const key = option === null ? 'none' : JSON.stringify(read.map((a) => readOf(option, a, rounded)));
     const found = known.get(key);
     if (found !== undefined) return found;
     known.set(key, representatives.length);

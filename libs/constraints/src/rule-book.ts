@@ -58,7 +58,7 @@ import { coldSource } from './rules/heat/cold-source.js';
 import { coolingNeeded } from './rules/heat/cooling.js';
 import { fluidSpan } from './rules/heat/fluid-span.js';
 import { heatSource } from './rules/heat/heat-source.js';
-import { heatUpInTime } from './rules/heat/heat-up.js';
+import { heatUpByJacket, heatUpByMantle } from './rules/heat/heat-up.js';
 import { heaterFits } from './rules/heat/heater-fits.js';
 import { heaterTemperature } from './rules/heat/heater-temperature.js';
 import { pumpPressure } from './rules/heat/pump-pressure.js';
@@ -206,7 +206,8 @@ export const ruleBook: readonly Rule[] = [
   coolingNeeded,
   fluidSpan,
   heatSource,
-  heatUpInTime,
+  heatUpByMantle,
+  heatUpByJacket,
   heaterFits,
   heaterTemperature,
   pumpPressure,

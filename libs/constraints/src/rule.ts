@@ -58,6 +58,11 @@ export interface Measure {
   readonly cautionFrom?: number;
 }
 
+/** How a rule rounds the attributes that it does not need in full. */
+export interface Rounding {
+  readonly massKg?: (massKg: number) => number;
+}
+
 /** demand ≤ limit; each side reads its own parts, so that tabulation needs no cross product. */
 export interface ComparisonRule<
   D extends Reads = Reads,
@@ -68,6 +73,8 @@ export interface ComparisonRule<
   readonly form: 'comparison';
   readonly demandOf: D;
   readonly limitOf: L;
+  /** Attributes that it reads only through a rounding: parts alike after it are one class to the rule. */
+  readonly rounded?: Rounding;
   demand(parts: Parts<D>, conditions: Pick<Conditions, C[number]>, proof?: Proof): Figure;
   limit(parts: Parts<L>, conditions: Pick<Conditions, C[number]>, proof?: Proof): Figure;
   say(

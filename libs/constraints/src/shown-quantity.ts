@@ -17,8 +17,22 @@ const readings: Readonly<Record<string, { readonly kind: Kind; readonly unit?: s
   'mol/s': { kind: 'amountFlow' },
 };
 
+/** Figures come again and again while rules are tabulated: their texts are kept, up to so many. */
+const mostKept = 20_000;
+const kept = new Map<string, string>();
+
 /** A figure of a result for people, in the trade's unit: 1850000 Pa → "18.5 bar(g)". Limits are rounded down, demands up. */
 export const shownQuantity = (value: number, unit: string, rounding: Rounding = 'nearest'): string => {
+  const key = `${String(value)} ${unit} ${rounding}`;
+  const known = kept.get(key);
+  if (known !== undefined) return known;
+  if (kept.size >= mostKept) kept.clear();
+  const text = worded(value, unit, rounding);
+  kept.set(key, text);
+  return text;
+};
+
+const worded = (value: number, unit: string, rounding: Rounding): string => {
   const reading = readings[unit];
   if (reading !== undefined) {
     const small = reading.kind === 'area' && value < 0.01 ? { unit: 'mm2' } : {};

@@ -3,7 +3,16 @@ import { type Item, type SlotName, slots } from '@flangewise/model';
 import { classesOf, forEachTuple } from './classes.js';
 import { type Conditions, pickConditions } from './conditions.js';
 import type { Figure } from './figure.js';
-import type { ComparisonRule, JudgementRule, PartRule, PortsRule, Reads, Rule, SumRule } from './rule.js';
+import type {
+  ComparisonRule,
+  JudgementRule,
+  PartRule,
+  PortsRule,
+  Reads,
+  Rounding,
+  Rule,
+  SumRule,
+} from './rule.js';
 import { setsAtOnce } from './sets-at-once.js';
 import type { SlotVariable } from './variable.js';
 
@@ -22,10 +31,10 @@ export const locateIn =
     return { variable, options: found.options };
   };
 
-const scopeOf = (reads: Reads, locate: Locate) =>
+const scopeOf = (reads: Reads, locate: Locate, rounded?: Rounding) =>
   (Object.entries(reads) as [SlotName, readonly string[]][]).map(([slot, attributes]) => {
     const { variable, options } = locate(slot);
-    return { slot, variable, classes: classesOf(options, attributes) };
+    return { slot, variable, classes: classesOf(options, attributes, rounded) };
   });
 
 type Scope = ReturnType<typeof scopeOf>;
@@ -58,10 +67,10 @@ const tabulateComparison = (
   return {
     kind: 'comparison',
     id,
-    demand: sideOf(scopeOf(rule.demandOf, at.locate), (parts) =>
+    demand: sideOf(scopeOf(rule.demandOf, at.locate, rule.rounded), (parts) =>
       asDemand(rule.demand(parts as never, conditions as never)),
     ),
-    limit: sideOf(scopeOf(rule.limitOf, at.locate), (parts) =>
+    limit: sideOf(scopeOf(rule.limitOf, at.locate, rule.rounded), (parts) =>
       asLimit(rule.limit(parts as never, conditions as never)),
     ),
     ...(rule.utilisation === 'ratio' ? { margin: 'ratio' as const } : {}),

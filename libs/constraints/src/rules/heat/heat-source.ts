@@ -10,7 +10,8 @@ export const heatSource = judgement({
   title: 'Something heats the vessel',
   group: 'heat',
   kind: 'hard',
-  of: { vessel: ['jacket'], heater: ['powerW'], circulator: ['heatingPowerW'] },
+  // Only whether mantle and circulator are there matters, not which.
+  of: { vessel: ['jacket'], heater: [], circulator: [] },
   conditions: ['temperatureMaxK'],
   judge: ({ vessel, heater, circulator }, { temperatureMaxK }) => {
     if (vessel.jacket !== null && heater !== null)

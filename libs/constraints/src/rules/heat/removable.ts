@@ -2,6 +2,7 @@ import { removableHeat } from '@flangewise/engineering';
 import type { ItemOf } from '@flangewise/model';
 import type { Conditions } from '../../conditions.js';
 import { type Proof, reckon } from '../../figure.js';
+import { once } from '../../once.js';
 import {
   coilLowerCoefficient,
   jacketedReads,
@@ -138,6 +139,29 @@ export const removedByJacket = (
   return removed.ok ? removed.value.removableW : 0;
 };
 
+interface Jacketed {
+  readonly vessel: CoolerParts['vessel'];
+  readonly circulator: NonNullable<CoolerParts['circulator']>;
+}
+
+/** What the jacket takes away of that [W]; nothing where its coefficient is not known. */
+const jacketShareW = (
+  { vessel, circulator }: Jacketed,
+  conditions: CoolerConditions,
+  proof?: Proof,
+): number => {
+  const batchK = conditions.temperatureUsualK ?? conditions.temperatureMaxK;
+  const coefficientWPerM2K = jacketLowerCoefficient(vessel, conditions, proof);
+  if (batchK === undefined || coefficientWPerM2K === undefined) return 0;
+  const areaM2 = wettedJacketM2(vessel, conditions.batchVolumeM3);
+  return removedByJacket(circulator, { areaM2, batchK, coefficientWPerM2K }, proof);
+};
+
+const jacketShareOnce = once(
+  (vessel: Jacketed['vessel'], circulator: Jacketed['circulator'], conditions: CoolerConditions) =>
+    jacketShareW({ vessel, circulator }, conditions),
+);
+
 /** Heat that coil and jacket take away together at the usual temperature, by the lower ends of usual coefficients [W]. */
 export const removableW = (
   { coil, vessel, circulator }: CoolerParts,
@@ -155,8 +179,10 @@ export const removableW = (
           proof,
         );
   if (vessel.jacket === null || circulator === null) return byCoil;
-  const coefficientWPerM2K = jacketLowerCoefficient(vessel, conditions, proof);
-  if (coefficientWPerM2K === undefined) return byCoil;
-  const areaM2 = wettedJacketM2(vessel, conditions.batchVolumeM3);
-  return byCoil + removedByJacket(circulator, { areaM2, batchK, coefficientWPerM2K }, proof);
+  return (
+    byCoil +
+    (proof === undefined
+      ? jacketShareOnce(vessel, circulator, conditions)
+      : jacketShareW({ vessel, circulator }, conditions, proof))
+  );
 };

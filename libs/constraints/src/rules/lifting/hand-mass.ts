@@ -6,6 +6,14 @@ import { published } from '../../source.js';
 /** Off and on again, where nobody said how often. */
 const usualLiftsPerDay = 2;
 
+/** Beyond this nobody lifts by hand [kg]: coarser steps will do. */
+const heavyKg = 40;
+const heavyStepKg = 20;
+
+/** A mass as it is judged: rounded up to whole kilograms, as its limit is rounded down. */
+const handledKg = (massKg: number): number =>
+  massKg <= heavyKg ? Math.ceil(massKg) : Math.ceil(massKg / heavyStepKg) * heavyStepKg;
+
 export const handMass = comparison({
   id: 'lifting.hand-mass',
   title: 'What is lifted by hand is light enough',
@@ -16,8 +24,10 @@ export const handMass = comparison({
   demandOf: { vessel: ['massKg'], cover: ['massKg'], coupling: ['massKg'] },
   limitOf: { lift: ['capacityKg'] },
   conditions: ['openingsPerDay'],
+  rounded: { massKg: handledKg },
   // The coupling stays on the cover; what else hangs on it weighs little beside them, or is taken off.
-  demand: ({ vessel, cover, coupling }) => known(Math.min(vessel.massKg, cover.massKg + coupling.massKg)),
+  demand: ({ vessel, cover, coupling }) =>
+    known(Math.min(handledKg(vessel.massKg), handledKg(cover.massKg) + handledKg(coupling.massKg))),
   limit: ({ lift }, { openingsPerDay }, proof) => {
     if (lift !== null) return notApplicable;
     const outcome = reckon(
@@ -25,7 +35,7 @@ export const handMass = comparison({
       { massKg: leastHandledMassKg, liftsPerDay: Math.max(usualLiftsPerDay, (openingsPerDay ?? 1) * 2) },
       proof,
     );
-    return outcome.ok ? known(outcome.value.recommendedLimitKg) : notApplicable;
+    return outcome.ok ? known(Math.floor(outcome.value.recommendedLimitKg)) : notApplicable;
   },
   say: ({ demand, limit, parts }) =>
     `Without a lift, ${demand} (the lighter of ${parts.vessel.name} and ${parts.cover.name} with ${parts.coupling.name}) are lifted by hand; ${limit} is recommended for one person.`,

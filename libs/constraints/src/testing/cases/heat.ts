@@ -77,12 +77,7 @@ export const heatCases: CasesOf = {
     cases: [
       { name: 'in time', conditions: { ...batch, heatUpTimeS: 3600 }, is: 'met with caution' },
       { name: 'too slow', conditions: { ...batch, heatUpTimeS: 60 }, is: 'not met' },
-      {
-        name: 'by the jacket',
-        parts: jacketed,
-        conditions: { ...batch, heatUpTimeS: 7200 },
-        is: 'met with caution',
-      },
+      { name: 'by the jacket', parts: jacketed, conditions: { ...batch, heatUpTimeS: 7200 }, is: 'silent' },
       { name: 'batch unknown', conditions: { temperatureMaxK: 400, heatUpTimeS: 60 }, is: 'not decidable' },
       {
         name: 'never gets there',
@@ -91,6 +86,31 @@ export const heatCases: CasesOf = {
         is: 'not met',
       },
       { name: 'no time asked', conditions: batch, is: 'silent' },
+    ],
+  },
+  'heat.heat-up-time-by-jacket': {
+    edge: {
+      parts: jacketed,
+      conditions: { ...batch, heatUpTimeS: 7200 },
+      moves: 'limit',
+      to: (v) => ({ parts: jacketed, conditions: { ...batch, heatUpTimeS: v } }),
+    },
+    cases: [
+      {
+        name: 'in time',
+        parts: jacketed,
+        conditions: { ...batch, heatUpTimeS: 7200 },
+        is: 'met with caution',
+      },
+      { name: 'too slow', parts: jacketed, conditions: { ...batch, heatUpTimeS: 60 }, is: 'not met' },
+      {
+        name: 'batch unknown',
+        parts: jacketed,
+        conditions: { temperatureMaxK: 400, heatUpTimeS: 60 },
+        is: 'not decidable',
+      },
+      { name: 'by a mantle', conditions: { ...batch, heatUpTimeS: 7200 }, is: 'silent' },
+      { name: 'no time asked', parts: jacketed, conditions: batch, is: 'silent' },
     ],
   },
   'heat.heat-up': {
