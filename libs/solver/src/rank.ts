@@ -1,8 +1,13 @@
 import { roundTo12Digits } from './rounding.js';
 
 /** The distinct values, ascending. */
-export const ascending = (values: Iterable<number>): Float64Array =>
-  Float64Array.from(new Set(values)).sort();
+export function ascending(values: Float64Array): Float64Array {
+  const sorted = values.slice().sort();
+  let count = 0;
+  for (let i = 0; i < sorted.length; i++)
+    if (i === 0 || sorted[i] !== sorted[count - 1]) sorted[count++] = sorted[i] as number;
+  return sorted.slice(0, count);
+}
 
 /** Number of entries of a sorted list below x. */
 export function countBelow(sorted: Float64Array, x: number): number {
@@ -27,10 +32,14 @@ export function compareByRank(
   const demands = demand.map(roundTo12Digits);
   const limits = limit.map(roundTo12Digits);
   const distinctLimits = ascending(limits);
-  const below = Float64Array.from(demands, (d) => countBelow(distinctLimits, d));
+  const below = demands.map((d) => countBelow(distinctLimits, d));
   const distinctBelow = ascending(below);
-  return {
-    demand: Int32Array.from(below, (b) => countBelow(distinctBelow, b) + 1),
-    limit: Int32Array.from(limits, (l) => -countBelow(distinctBelow, countBelow(distinctLimits, l) + 0.5)),
-  };
+  const rankOf = new Int32Array(distinctLimits.length + 1);
+  for (let rank = 0; rank < distinctBelow.length; rank++) rankOf[distinctBelow[rank] as number] = rank;
+  const demandLoads = new Int32Array(demands.length);
+  for (let i = 0; i < demands.length; i++) demandLoads[i] = (rankOf[below[i] as number] as number) + 1;
+  const limitLoads = new Int32Array(limits.length);
+  for (let j = 0; j < limits.length; j++)
+    limitLoads[j] = -countBelow(distinctBelow, countBelow(distinctLimits, limits[j] as number) + 0.5);
+  return { demand: demandLoads, limit: limitLoads };
 }
