@@ -14,10 +14,8 @@ export interface Filled {
 /** Whether what is said and chosen still leads to a whole. A stopped search counts as possible: never "impossible" unproved. */
 export const isPossible = (system: System, bench: Bench): boolean => {
   const { engine, variables } = compileFor(system, bench);
-  const choices = engineChoices(system, variables);
-  if (!engine.propagate({ choices }).consistent) return false;
-  const answer = engine.narrow({ choices });
-  return (answer.status === 'proved' ? answer.value.consistent : answer.known?.consistent) ?? true;
+  const answer = engine.consistent({ choices: engineChoices(system, variables) });
+  return answer.status !== 'proved' || answer.value;
 };
 
 /** The cheapest whole that keeps what is said and chosen; undefined when there is none. */

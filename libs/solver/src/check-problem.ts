@@ -31,8 +31,10 @@ function checkLength(id: string, what: string, lengths: { given: number; wanted:
 }
 
 function checkNumbers(id: string, what: string, numbers: Float64Array): void {
-  const at = numbers.findIndex((x) => Number.isNaN(x));
-  if (at >= 0) throw new ProblemError(`constraint ${id}: ${what} is NaN at entry ${String(at)}`, id);
+  let at = 0;
+  while (at < numbers.length && !Number.isNaN(numbers[at])) at++;
+  if (at < numbers.length)
+    throw new ProblemError(`constraint ${id}: ${what} is NaN at entry ${String(at)}`, id);
 }
 
 /** Checks scope and classes, and returns the number of class tuples. */
@@ -165,8 +167,16 @@ export function checkProblem(problem: Problem): void {
         );
   }
   const sizes = problem.variables.map((v) => v.size);
+  checkConstraints(sizes, problem.constraints);
+}
+
+/**
+ * Checks constraints over variables of these sizes.
+ * @throws ProblemError as `checkProblem` does
+ */
+export function checkConstraints(sizes: readonly number[], constraints: readonly ConstraintSpec[]): void {
   const ids = new Set<string>();
-  for (const spec of problem.constraints) {
+  for (const spec of constraints) {
     if (ids.has(spec.id)) throw new ProblemError(`constraint ${spec.id} is declared twice`, spec.id);
     ids.add(spec.id);
     checkConstraint(spec, sizes);

@@ -27,8 +27,18 @@ export function propagatedRoot(network: Network): Uint32Array | null {
   return network.run() ? network.state : null;
 }
 
-function assemble(problem: Problem, drafts: ReadonlyMap<string, Draft>): Core {
-  const sizes = problem.variables.map((v) => v.size);
+const known = new WeakMap<readonly number[], WeakMap<ConstraintSpec, Draft>>();
+
+/** A constraint that comes back, as conditions go to and fro, is not worked out again. */
+function draftOnce(spec: ConstraintSpec, sizes: readonly number[]): Draft {
+  const ofSizes = known.get(sizes) ?? new WeakMap<ConstraintSpec, Draft>();
+  known.set(sizes, ofSizes);
+  const found = ofSizes.get(spec) ?? draft(spec, { sizes, strict: false });
+  ofSizes.set(spec, found);
+  return found;
+}
+
+function assemble({ problem, sizes, drafts }: Pick<Core, 'problem' | 'sizes' | 'drafts'>): Core {
   const list = problem.constraints.map((spec) => drafts.get(spec.id) as Draft);
   const { layout, viewIds } = makeLayout(
     sizes,
@@ -44,8 +54,13 @@ function assemble(problem: Problem, drafts: ReadonlyMap<string, Draft>): Core {
 export function compile(problem: Problem, options: { readonly strict?: true } = {}): Core {
   const sizes = problem.variables.map((v) => v.size);
   const { strict = false } = options;
-  const drafts = new Map(problem.constraints.map((spec) => [spec.id, draft(spec, { sizes, strict })]));
-  return assemble(problem, drafts);
+  const drafts = new Map(
+    problem.constraints.map((spec) => [
+      spec.id,
+      strict ? draft(spec, { sizes, strict }) : draftOnce(spec, sizes),
+    ]),
+  );
+  return assemble({ problem, sizes, drafts });
 }
 
 /** The same problem with some constraints replaced; the others are not worked out again. */
@@ -61,8 +76,9 @@ export function recompile(
     constraints: core.problem.constraints.map((spec) => byId.get(spec.id) ?? spec),
   };
   const drafts = new Map(core.drafts);
-  for (const spec of specs) drafts.set(spec.id, draft(spec, { sizes: core.sizes, strict }));
-  return assemble(problem, drafts);
+  for (const spec of specs)
+    drafts.set(spec.id, strict ? draft(spec, { sizes: core.sizes, strict }) : draftOnce(spec, core.sizes));
+  return assemble({ problem, sizes: core.sizes, drafts });
 }
 
 /**
@@ -74,5 +90,5 @@ export function withMargin(core: Core, atLeast: number): Core {
   for (const spec of core.problem.constraints)
     if (spec.kind !== 'ports' && spec.margin !== undefined)
       drafts.set(spec.id, draft(spec, { sizes: core.sizes, atLeast, strict: false }));
-  return assemble(core.problem, drafts);
+  return assemble({ problem: core.problem, sizes: core.sizes, drafts });
 }

@@ -2,14 +2,15 @@ import { alternatives } from './alternatives.js';
 import { audit } from './audit.js';
 import { best } from './best.js';
 import { BoxPool } from './box-pool.js';
-import { checkProblem } from './check-problem.js';
+import { checkConstraints, checkProblem } from './check-problem.js';
+import { Consistency } from './consistency.js';
 import type { Core } from './core.js';
 import { compile, recompile } from './core.js';
 import { count } from './count.js';
 import type { Engine } from './engine.js';
 import { explain, whyNot } from './explain.js';
 import { front } from './front.js';
-import { answer } from './meter.js';
+import { answer, type Meter } from './meter.js';
 import { narrow, propagate } from './narrow.js';
 import { NarrowedCache } from './narrowed-cache.js';
 import type { Problem } from './problem.js';
@@ -29,6 +30,10 @@ function engineOf(core: Core): Engine {
   return {
     narrow: (options = {}) => answer(checked(options), (meter) => narrow(setting, options, meter)),
     propagate: (options = {}) => propagate(core, checked(options)),
+    consistent: (options = {}) =>
+      answer(checked(options), (meter: Meter<boolean>) =>
+        new Consistency(core, pool, meter).check(options.choices ?? []),
+      ),
     count: (options = {}) => answer(checked(options), (meter) => count(core, options, meter)),
     best: (options) => answer(checked(options), (meter) => best(core, options, meter)),
     front: (options = {}) => answer(checked(options), (meter) => front(core, options, meter)),
@@ -44,11 +49,7 @@ function engineOf(core: Core): Engine {
       for (const { id } of specs)
         if (!core.drafts.has(id))
           throw new ProblemError(`there is no constraint ${id} to replace; create a new engine instead`, id);
-      const byId = new Map(specs.map((spec) => [spec.id, spec]));
-      checkProblem({
-        variables: core.problem.variables,
-        constraints: core.problem.constraints.map((spec) => byId.get(spec.id) ?? spec),
-      });
+      checkConstraints(core.sizes, specs);
       return engineOf(recompile(core, specs));
     },
   };

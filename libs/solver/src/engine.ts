@@ -22,6 +22,8 @@ import type { ConstraintSpec } from './problem.js';
 export interface Engine {
   narrow(options?: NarrowOptions): Answer<Narrowing>;
   propagate(options?: QueryOptions): Propagation;
+  /** Whether any solution keeps every choice: less work than narrowing. */
+  consistent(options?: QueryOptions): Answer<boolean>;
   count(options?: QueryOptions): Answer<bigint>;
   best(options: BestOptions): Answer<Solution | 'impossible'>;
   /** Every solution value (cost, delay, least margin) that no other beats, one solution each, by rising cost. */

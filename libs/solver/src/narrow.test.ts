@@ -27,6 +27,17 @@ describe('narrow', () => {
     );
   });
 
+  it('is preceded by a quicker question: whether there is any solution', () => {
+    fc.assert(
+      fc.property(anyCase, ({ problem, choices }) => {
+        const engine = createEngine(problem);
+        const wanted = allSolutions(problem).some((s) => keeps(s, choices));
+        expect(proved(engine.consistent({ choices }))).toBe(wanted);
+      }),
+      { numRuns: 200, endOnFailure: true },
+    );
+  });
+
   it('never refutes a valid value by propagation, and refutes all when it says inconsistent', () => {
     fc.assert(
       fc.property(anyCase, ({ problem, choices }) => {

@@ -33,7 +33,7 @@ export class Network {
   private readonly touched: Int32Array;
   private touchedCount = 0;
   private readonly isTouched: Uint8Array;
-  /** The constraint that alone touched the variable, or −1. */
+  /** The constraint that touched the variable, or −1. What one touches is refreshed before the next one runs. */
   private readonly touchedBy: Int32Array;
   private running = -1;
   private readonly scratch: Uint32Array;
@@ -91,10 +91,7 @@ export class Network {
   }
 
   touch(variable: number): void {
-    if (this.isTouched[variable] === 1) {
-      if (this.touchedBy[variable] !== this.running) this.touchedBy[variable] = -1;
-      return;
-    }
+    if (this.isTouched[variable] === 1) return;
     this.isTouched[variable] = 1;
     this.touchedBy[variable] = this.running;
     this.touched[this.touchedCount++] = variable;

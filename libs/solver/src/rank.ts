@@ -32,14 +32,21 @@ export function compareByRank(
   const demands = demand.map(roundTo12Digits);
   const limits = limit.map(roundTo12Digits);
   const distinctLimits = ascending(limits);
-  const below = demands.map((d) => countBelow(distinctLimits, d));
-  const distinctBelow = ascending(below);
-  const rankOf = new Int32Array(distinctLimits.length + 1);
-  for (let rank = 0; rank < distinctBelow.length; rank++) rankOf[distinctBelow[rank] as number] = rank;
+  const below = new Int32Array(demands.length);
+  const isBelow = new Uint8Array(distinctLimits.length + 1);
+  for (let i = 0; i < demands.length; i++) {
+    const count = countBelow(distinctLimits, demands[i] as number);
+    below[i] = count;
+    isBelow[count] = 1;
+  }
+  // How many of the counts that occur are smaller.
+  const rankOf = new Int32Array(isBelow.length + 1);
+  for (let count = 0; count < isBelow.length; count++)
+    rankOf[count + 1] = (rankOf[count] as number) + (isBelow[count] as number);
   const demandLoads = new Int32Array(demands.length);
   for (let i = 0; i < demands.length; i++) demandLoads[i] = (rankOf[below[i] as number] as number) + 1;
   const limitLoads = new Int32Array(limits.length);
   for (let j = 0; j < limits.length; j++)
-    limitLoads[j] = -countBelow(distinctBelow, countBelow(distinctLimits, limits[j] as number) + 0.5);
+    limitLoads[j] = -(rankOf[countBelow(distinctLimits, limits[j] as number) + 1] as number);
   return { demand: demandLoads, limit: limitLoads };
 }

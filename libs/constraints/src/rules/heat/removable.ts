@@ -139,18 +139,33 @@ export const removedByJacket = (
   return removed.ok ? removed.value.removableW : 0;
 };
 
+const batchTemperatureK = (conditions: CoolerConditions): number | undefined =>
+  conditions.temperatureUsualK ?? conditions.temperatureMaxK;
+
+type Coil = NonNullable<CoolerParts['coil']>;
+
+/** What the coil takes away at the usual temperature [W]. */
+const coilShareW = (coil: Coil, conditions: CoolerConditions, proof?: Proof): number => {
+  const temperatureK = batchTemperatureK(conditions);
+  if (temperatureK === undefined) return 0;
+  const coefficientWPerM2K = coilLowerCoefficient(conditions, proof);
+  return removedByCoil(coil, { temperatureK, coefficientWPerM2K }, proof);
+};
+
+const coilShareOnce = once((coil: Coil, conditions: CoolerConditions) => coilShareW(coil, conditions));
+
 interface Jacketed {
   readonly vessel: CoolerParts['vessel'];
   readonly circulator: NonNullable<CoolerParts['circulator']>;
 }
 
-/** What the jacket takes away of that [W]; nothing where its coefficient is not known. */
+/** What the jacket takes away [W]; nothing where its coefficient is not known. */
 const jacketShareW = (
   { vessel, circulator }: Jacketed,
   conditions: CoolerConditions,
   proof?: Proof,
 ): number => {
-  const batchK = conditions.temperatureUsualK ?? conditions.temperatureMaxK;
+  const batchK = batchTemperatureK(conditions);
   const coefficientWPerM2K = jacketLowerCoefficient(vessel, conditions, proof);
   if (batchK === undefined || coefficientWPerM2K === undefined) return 0;
   const areaM2 = wettedJacketM2(vessel, conditions.batchVolumeM3);
@@ -168,16 +183,13 @@ export const removableW = (
   conditions: CoolerConditions,
   proof?: Proof,
 ): number | undefined => {
-  const batchK = conditions.temperatureUsualK ?? conditions.temperatureMaxK;
-  if (batchK === undefined) return undefined;
+  if (batchTemperatureK(conditions) === undefined) return undefined;
   const byCoil =
     coil === null
       ? 0
-      : removedByCoil(
-          coil,
-          { temperatureK: batchK, coefficientWPerM2K: coilLowerCoefficient(conditions, proof) },
-          proof,
-        );
+      : proof === undefined
+        ? coilShareOnce(coil, conditions)
+        : coilShareW(coil, conditions, proof);
   if (vessel.jacket === null || circulator === null) return byCoil;
   return (
     byCoil +

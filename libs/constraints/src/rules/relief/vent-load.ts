@@ -8,10 +8,12 @@ import {
 } from '@flangewise/engineering';
 import { absoluteToGauge } from '@flangewise/quantities';
 import { isAtMost } from '../../compare.js';
+import type { ItemOf } from '@flangewise/model';
 import type { Conditions } from '../../conditions.js';
 import { caution, type Judgement, notMet, reckon } from '../../figure.js';
 import { mainLiquid } from '../../liquid.js';
 import { gasesByImportance } from '../../gases-by-importance.js';
+import { once } from '../../once.js';
 import { judgement } from '../../rule.js';
 import { commonPractice, published } from '../../source.js';
 import { shownQuantity } from '../../shown-quantity.js';
@@ -35,6 +37,34 @@ const ventedOf = (conditions: Pick<Conditions, 'gases' | 'media'>) => {
   return undefined;
 };
 
+/** The properties of the gas that leaves, beside which only disc and line count. */
+const gasOf = (vented: { readonly molarMassKgPerMol: number }, temperatureK: number | undefined) => ({
+  temperatureK: temperatureK ?? roomK,
+  molarMassKgPerMol: vented.molarMassKgPerMol,
+  isentropicExponent,
+});
+
+type Disc = Pick<ItemOf<'relief'>, 'burstPressurePaGauge' | 'tolerance' | 'areaM2'>;
+
+/** Flow through the whole disc [kg/s]; undefined where it cannot be worked out. */
+const discFlowKgPerS = (
+  relief: Disc,
+  vented: { readonly molarMassKgPerMol: number },
+  conditions: Pick<Conditions, 'temperatureMaxK'>,
+): number | undefined => {
+  // The area grows with the flow, so that the area for 1 kg/s tells the flow of the whole disc.
+  const forOne = reckon(gasArea, {
+    ...gasOf(vented, conditions.temperatureMaxK),
+    compressibilityFactor: 1,
+    inletPressurePaAbs: relievingPressurePaAbs(relief),
+    dischargeCoefficient: discCoefficient,
+    massFlowKgPerS: 1,
+  });
+  return forOne.ok ? relief.areaM2 / forOne.value.areaM2 : undefined;
+};
+
+const discFlowOnce = once(discFlowKgPerS);
+
 export const ventLoad = judgement({
   id: 'relief.vent-load',
   title: 'Vent line carries the opened disc',
@@ -50,22 +80,13 @@ export const ventLoad = judgement({
     const vented = ventedOf(conditions);
     if (ventLine === null || vented === undefined) return undefined;
     const inletPressurePaAbs = relievingPressurePaAbs(relief);
-    const gas = {
-      temperatureK: conditions.temperatureMaxK ?? roomK,
-      molarMassKgPerMol: vented.molarMassKgPerMol,
-      isentropicExponent,
-    };
-    const device = {
-      ...gas,
-      compressibilityFactor: 1,
-      inletPressurePaAbs,
-      dischargeCoefficient: discCoefficient,
-    };
-    // The area grows with the flow, so that the area for 1 kg/s tells the flow of the whole disc.
-    const forOne = reckon(gasArea, { ...device, massFlowKgPerS: 1 });
-    if (!forOne.ok) return undefined;
-    const massFlowKgPerS = relief.areaM2 / forOne.value.areaM2;
-    reckon(gasArea, { ...device, massFlowKgPerS }, proof);
+    const gas = gasOf(vented, conditions.temperatureMaxK);
+    const massFlowKgPerS = discFlowOnce(relief, vented, conditions);
+    if (massFlowKgPerS === undefined) return undefined;
+    if (proof !== undefined) {
+      const device = { ...gas, compressibilityFactor: 1, inletPressurePaAbs };
+      reckon(gasArea, { ...device, dischargeCoefficient: discCoefficient, massFlowKgPerS }, proof);
+    }
     const line = { ...gas, massFlowKgPerS, lineDiameterM: ventLine.diameterM };
     const back = reckon(
       ventBackPressure,
