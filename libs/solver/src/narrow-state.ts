@@ -29,6 +29,7 @@ class Showing {
   readonly witnesses: Witnesses;
   private readonly search: BoxSearch;
   private readonly trial: Uint32Array;
+  private readonly wanted: readonly number[];
 
   constructor(
     private readonly task: NarrowTask,
@@ -38,29 +39,35 @@ class Showing {
     this.witnesses = new Witnesses(task.network.layout);
     this.search = new BoxSearch(task.network, meter);
     this.trial = new Uint32Array(state.length);
+    this.wanted = task.variables ?? [...task.network.layout.size.keys()];
+  }
+
+  /** Whether a box has groups of the variables of interest that are left and not yet shown. */
+  private isOfUse(box: Uint32Array): boolean {
+    const { domain } = this.task.network.layout;
+    const { shown } = this.witnesses;
+    for (const x of this.wanted)
+      for (let w = domain[x] as number; w < (domain[x + 1] as number); w++)
+        if (((this.state[w] as number) & (box[w] as number) & ~(shown[w] as number)) !== 0) return true;
+    return false;
   }
 
   /** Shows what is left of a box of an earlier query. @returns whether anything is */
   reuse(box: Uint32Array): boolean {
+    if (!this.isOfUse(box)) return false;
     const { network } = this.task;
     const { domain, variables } = network.layout;
-    const { state, trial, witnesses } = this;
+    const { state, trial } = this;
     trial.set(state);
-    let isNew = false;
     for (let x = 0; x < variables; x++) {
       let any = 0;
-      let gone = 0;
       for (let w = domain[x] as number; w < (domain[x + 1] as number); w++) {
         const left = (state[w] as number) & (box[w] as number);
         any |= left;
-        gone |= left ^ (state[w] as number);
-        if ((left & ~(witnesses.shown[w] as number)) !== 0) isNew = true;
         trial[w] = left;
       }
       if (any === 0) return false;
-      if (gone === 0) trial.set(state.subarray(domain[x], domain[x + 1]), domain[x]);
     }
-    if (!isNew) return false;
     network.state = trial;
     for (let x = 0; x < variables; x++) network.touch(x);
     return network.run() && this.show(trial);
