@@ -111,17 +111,46 @@ function checkSum(spec: SumSpec, sizes: Sizes): void {
   }
 }
 
+function checkBehind(spec: PortsSpec, sizes: Sizes): void {
+  const { behind } = spec;
+  if (behind === undefined) return;
+  checkLength(spec.id, 'behind.hostClassOf', {
+    given: behind.hostClassOf.length,
+    wanted: sizes[spec.host] as number,
+  });
+  const ports: number[] = [];
+  for (const [value, c] of behind.hostClassOf.entries()) {
+    const given = spec.hostPorts[value]?.length ?? 0;
+    if ((ports[c] ??= given) !== given)
+      throw new ProblemError(
+        `constraint ${spec.id}: hosts of class ${String(c)} have different ports`,
+        spec.id,
+      );
+  }
+  for (const [o, { variable, classOf, leaves }] of behind.obstacles.entries()) {
+    const what = `behind.obstacles[${String(o)}]`;
+    checkVariable(sizes, variable, spec.id);
+    checkLength(spec.id, `${what}.classOf`, { given: classOf.length, wanted: sizes[variable] as number });
+    for (const c of new Set(classOf))
+      for (const [host, wanted] of ports.entries()) {
+        const list = leaves[c]?.[host] ?? new Float64Array();
+        checkLength(spec.id, `${what}.leaves`, { given: list.length, wanted });
+        checkNumbers(spec.id, `${what}.leaves`, list);
+      }
+  }
+}
+
 function checkPorts(spec: PortsSpec, sizes: Sizes): void {
-  const seen = new Set<number>();
   const parts = [
     { variable: spec.host, lists: spec.hostPorts, what: 'hostPorts' },
-    ...spec.users.map((u, i) => ({
-      variable: u.variable,
-      lists: u.needs,
-      what: `users[${String(i)}].needs`,
-    })),
+    ...(spec.through === undefined ? [] : [{ variable: spec.host, lists: spec.through, what: 'through' }]),
+    ...spec.users.flatMap(({ variable, needs, gives }, i) => [
+      { variable, lists: needs, what: `users[${String(i)}].needs` },
+      ...(gives === undefined ? [] : [{ variable, lists: gives, what: `users[${String(i)}].gives` }]),
+    ]),
   ];
-  for (const { variable, lists, what } of parts) {
+  const seen = new Set<number>();
+  for (const variable of [spec.host, ...spec.users.map((u) => u.variable)]) {
     checkVariable(sizes, variable, spec.id);
     if (seen.has(variable))
       throw new ProblemError(
@@ -129,9 +158,20 @@ function checkPorts(spec: PortsSpec, sizes: Sizes): void {
         spec.id,
       );
     seen.add(variable);
+  }
+  for (const { variable, lists, what } of parts) {
     checkLength(spec.id, what, { given: lists.length, wanted: sizes[variable] as number });
     for (const list of lists) checkNumbers(spec.id, what, list);
   }
+  for (const { needs, gives } of spec.users)
+    for (const [value, list] of (gives ?? []).entries())
+      if (Math.max(...list) >= Math.min(...(needs[value] as Float64Array)))
+        throw new ProblemError(
+          `constraint ${spec.id}: a port that is given is smaller than those that its giver needs`,
+          spec.id,
+        );
+  checkNumbers(spec.id, 'spare', spec.spare ?? new Float64Array());
+  checkBehind(spec, sizes);
 }
 
 function checkConstraint(spec: ConstraintSpec, sizes: Sizes): void {

@@ -3,13 +3,13 @@ import { classMap } from './class-map.js';
 import { ComparisonConstraint } from './comparison-constraint.js';
 import type { Constraint } from './constraint.js';
 import { buildDecisionDiagram } from './decision-diagram.js';
+import { draftPorts } from './draft-ports.js';
 import type { Grid } from './grid.js';
 import { readGrid, reduceGrid } from './grid.js';
 import { PortsConstraint } from './ports-constraint.js';
 import type { ComparisonSpec, ConstraintSpec, PortsSpec, SumSpec, TableSpec } from './problem.js';
 import { keepMargin } from './keep-margin.js';
 import { compareByRank } from './rank.js';
-import { roundTo12Digits } from './rounding.js';
 import type { Addend, SumPlace } from './sum-constraint.js';
 import { SumConstraint } from './sum-constraint.js';
 import { TableConstraint } from './table-constraint.js';
@@ -180,36 +180,13 @@ function draftSum(spec: SumSpec, options: DraftOptions): Draft {
   return { spec, maps, bind: (views) => new SumConstraint(spec, { ...bound, views }) };
 }
 
-function draftPorts(spec: PortsSpec, options: DraftOptions): Draft {
-  const rounded = (list: Float64Array): number[] => Array.from(list, roundTo12Digits);
-  const thresholds = [...new Set(spec.users.flatMap((u) => u.needs.flatMap(rounded)))].sort((a, b) => a - b);
-  const countsOf = (list: Float64Array): Int32Array =>
-    Int32Array.from(thresholds, (t) => rounded(list).filter((size) => size >= t).length);
-  const classesOf = (variable: number, lists: readonly Float64Array[]) => {
-    const rows = lists.map(countsOf);
-    const { map } = classMap(variable, rows.map(String));
-    return {
-      map,
-      rows: Array.from({ length: map.count }, (_, c) => rows[map.classOf.indexOf(c)] as Int32Array),
-    };
+function bindPorts(spec: PortsSpec, options: DraftOptions): Draft {
+  const { maps, bound } = draftPorts(spec);
+  return {
+    spec,
+    maps,
+    bind: (views) => new PortsConstraint(spec, { ...bound, sizes: options.sizes, views }),
   };
-  const maps: ClassMap[] = [];
-  const needs: { rows: Int32Array[] }[] = [];
-  const fixedNeeds = new Int32Array(thresholds.length);
-  for (const user of spec.users) {
-    const { map, rows } = classesOf(user.variable, user.needs);
-    if (map.count === 1) {
-      for (let k = 0; k < thresholds.length; k++)
-        fixedNeeds[k] = (fixedNeeds[k] as number) + (rows[0]?.[k] as number);
-      continue;
-    }
-    maps.push(map);
-    needs.push({ rows });
-  }
-  const host = classesOf(spec.host, spec.hostPorts);
-  if (host.map.count > 1) maps.push(host.map);
-  const bound = { needs, fixedNeeds, ports: { rows: host.rows }, sizes: options.sizes };
-  return { spec, maps, bind: (views) => new PortsConstraint(spec, { ...bound, views }) };
 }
 
 /** Works out one constraint. The problem has been checked. */
@@ -222,6 +199,6 @@ export function draft(spec: ConstraintSpec, options: DraftOptions): Draft {
     case 'sum':
       return draftSum(spec, options);
     case 'ports':
-      return draftPorts(spec, options);
+      return bindPorts(spec, options);
   }
 }

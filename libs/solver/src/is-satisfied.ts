@@ -1,12 +1,5 @@
-import type {
-  ComparisonSpec,
-  ConstraintSpec,
-  MarginKind,
-  PortsSpec,
-  Side,
-  SumSpec,
-  TableSpec,
-} from './problem.js';
+import type { ComparisonSpec, ConstraintSpec, MarginKind, Side, SumSpec, TableSpec } from './problem.js';
+import { portsFit } from './ports-fit.js';
 import { roundTo12Digits } from './rounding.js';
 
 /*
@@ -74,23 +67,6 @@ const comparisonSides = (spec: ComparisonSpec, sizes: Sizes, solution: Int32Arra
   limit: sideValue(spec.limit, sizes, solution),
 });
 
-/** Places the largest needs first, each on the smallest port that takes it. */
-function portsFit(spec: PortsSpec, solution: Int32Array): boolean {
-  const free = Array.from(spec.hostPorts[solution[spec.host] as number] as Float64Array, roundTo12Digits);
-  free.sort((a, b) => a - b);
-  const needs: number[] = [];
-  for (const user of spec.users)
-    for (const size of user.needs[solution[user.variable] as number] as Float64Array)
-      needs.push(roundTo12Digits(size));
-  needs.sort((a, b) => b - a);
-  for (const need of needs) {
-    const port = free.findIndex((size) => size >= need);
-    if (port < 0) return false;
-    free.splice(port, 1);
-  }
-  return true;
-}
-
 const isMet = ({ demand, limit }: { demand: number; limit: number }): boolean =>
   roundTo12Digits(demand) <= roundTo12Digits(limit);
 
@@ -104,7 +80,7 @@ export function isSatisfied(spec: ConstraintSpec, sizes: Sizes, solution: Int32A
     case 'sum':
       return isMet(sumSides(spec, solution));
     case 'ports':
-      return portsFit(spec, solution);
+      return portsFit(spec, solution) !== (spec.unmet ?? false);
   }
 }
 

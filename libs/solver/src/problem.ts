@@ -59,16 +59,46 @@ export interface SumSpec {
   readonly margin?: MarginKind;
 }
 
+/** What a user places on ports of the host, by its value. */
+export interface PortUser {
+  readonly variable: number;
+  /** Sizes of the ports that it needs. */
+  readonly needs: readonly Float64Array[];
+  /** 1 where what it places reaches through its ports to what stands behind them. Omitted: nowhere. */
+  readonly reaches?: Uint8Array;
+  /** Ports that it offers in turn, each smaller than any that it needs; nothing reaches through them. */
+  readonly gives?: readonly Float64Array[];
+}
+
+/** What stands behind the ports: how large a part of each class may be that reaches through, by class of the host and port. */
+export interface PortObstacle {
+  readonly variable: number;
+  readonly classOf: Uint16Array;
+  readonly leaves: readonly (readonly Float64Array[])[];
+}
+
 /**
- * Every size that a user needs occupies one port of the host; a port takes its own size and every smaller one.
- * `hostPorts[v]` are the sizes of the ports of value v of the host, `needs[v]` the sizes value v of a user needs.
+ * Everything that is needed finds a port of its own. A port takes its own size and every smaller one; what reaches through
+ * it is at most as large as each obstacle leaves there.
  */
 export interface PortsSpec {
   readonly kind: 'ports';
   readonly id: string;
   readonly host: number;
+  /** Sizes of the ports of each value of the host. */
   readonly hostPorts: readonly Float64Array[];
-  readonly users: readonly { readonly variable: number; readonly needs: readonly Float64Array[] }[];
+  readonly users: readonly PortUser[];
+  /** Sizes of ports that stay free, whatever is chosen. */
+  readonly spare?: Float64Array;
+  /** How large a part may be that reaches through each port, whatever stands behind it. Omitted: as large as the port. */
+  readonly through?: readonly Float64Array[];
+  readonly behind?: {
+    /** Class of each value of the host; values of one class have the same ports. */
+    readonly hostClassOf: Uint16Array;
+    readonly obstacles: readonly PortObstacle[];
+  };
+  /** Met exactly where the rest of the declaration is not. */
+  readonly unmet?: true;
 }
 
 export type ConstraintSpec = TableSpec | ComparisonSpec | SumSpec | PortsSpec;

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import type { Choice } from '../answers.js';
-import type { ConstraintSpec, Problem, Side, VariableSpec } from '../problem.js';
+import type { ConstraintSpec, PortsSpec, PortUser, Problem, Side, VariableSpec } from '../problem.js';
 
 /** Draws from fast-check's randomness, so that a failing problem shrinks and its seed is printed. */
 type Draw = <T>(arbitrary: fc.Arbitrary<T>) => T;
@@ -68,20 +68,61 @@ function sumOf(draw: Draw, sizes: readonly number[], id: string): ConstraintSpec
   return withMarginKind(draw, { kind: 'sum' as const, id, terms, limit });
 }
 
+/** Users, hosts and obstacles in every mixture: some reach through, some give ports, some stand behind and use ports too. */
 function portsOf(draw: Draw, sizes: readonly number[], id: string): ConstraintSpec {
   const [host, ...users] = draw(
     fc.uniqueArray(fc.integer({ min: 0, max: sizes.length - 1 }), { minLength: 1, maxLength: 4 }),
   ) as [number, ...number[]];
-  const lists = (x: number, most: number): Float64Array[] =>
+  const size = fc.constantFrom(1, 2, 3);
+  const lists = (x: number, most: number, of: fc.Arbitrary<number> = size): Float64Array[] =>
     Array.from({ length: sizes[x] as number }, () =>
-      Float64Array.from(draw(fc.array(fc.constantFrom(1, 2, 3), { maxLength: most }))),
+      Float64Array.from(draw(fc.array(of, { maxLength: most }))),
     );
+  const hostPorts = lists(host, 5);
+  const leaves = fc.constantFrom(0, 1, 2, 3, Infinity);
+  const behind = (): NonNullable<PortsSpec['behind']> => ({
+    hostClassOf: Uint16Array.from(hostPorts.keys()),
+    obstacles: draw(fc.uniqueArray(fc.integer({ min: 0, max: sizes.length - 1 }), { maxLength: 2 })).flatMap(
+      (variable) => {
+        if (variable === host) return [];
+        const count = integer(draw, 1, 3);
+        return [
+          {
+            variable,
+            classOf: Uint16Array.from({ length: sizes[variable] as number }, () =>
+              integer(draw, 0, count - 1),
+            ),
+            leaves: Array.from({ length: count }, () =>
+              hostPorts.map((ports) => Float64Array.from(ports, () => draw(leaves))),
+            ),
+          },
+        ];
+      },
+    ),
+  });
+  const giver = (variable: number): PortUser => ({
+    variable,
+    needs: lists(variable, 0).map(() => Float64Array.of(draw(fc.constantFrom(2, 3)))),
+    gives: lists(variable, 2, fc.constant(1)),
+  });
+  const user = (variable: number): PortUser => ({
+    variable,
+    needs: lists(variable, 2),
+    ...(draw(fc.boolean())
+      ? { reaches: Uint8Array.from({ length: sizes[variable] as number }, () => integer(draw, 0, 1)) }
+      : {}),
+  });
   return {
     kind: 'ports',
     id,
     host,
-    hostPorts: lists(host, 5),
-    users: users.map((variable) => ({ variable, needs: lists(variable, 2) })),
+    hostPorts,
+    users: users.map((variable) => (integer(draw, 0, 3) === 0 ? giver(variable) : user(variable))),
+    ...(draw(fc.boolean()) ? { spare: Float64Array.from(draw(fc.array(size, { maxLength: 1 }))) } : {}),
+    ...(integer(draw, 0, 3) === 0
+      ? { through: hostPorts.map((ports) => ports.map((s) => draw(fc.constantFrom(0, 1, s)))) }
+      : {}),
+    ...(draw(fc.boolean()) ? { behind: behind() } : {}),
   };
 }
 
