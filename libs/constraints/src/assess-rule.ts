@@ -14,9 +14,10 @@ import { compare, isAtMost } from './compare.js';
 import { type Conditions, pickConditions } from './conditions.js';
 import { fieldInWords } from './field-in-words.js';
 import { type Figure, type Judgement, known, missing, type Proof, unverified } from './figure.js';
-import type { ComparisonRule, JudgementRule, Measure, PartRule, PortsRule, Rule, SumRule } from './rule.js';
+import type { PortsRule } from './ports-rule.js';
+import type { ComparisonRule, JudgementRule, Measure, PartRule, Rule, SumRule } from './rule.js';
 import { shownQuantity } from './shown-quantity.js';
-import { assignPorts } from './assign-ports.js';
+import { hinderers, instead, isSpare, lackText, seatsText, setPortsOf } from './set-ports.js';
 import { setsAtOnce } from './sets-at-once.js';
 
 /** One set as a rule sees it: its parts and what they have to stand. */
@@ -32,6 +33,8 @@ export interface SetView {
     readonly conditions: Conditions;
   }[];
   readonly withEvidence: boolean;
+  /** The range, where other parts of it may be named. */
+  readonly items?: () => Iterable<Item>;
 }
 
 type Parts = Record<string, Item | null>;
@@ -240,31 +243,24 @@ const assessSum = (rule: SumRule, view: SetView): RuleResult | undefined => {
 };
 
 const assessPorts = (rule: PortsRule, view: SetView): RuleResult | undefined => {
-  const cover = view.chosen(rule.host);
-  if (cover?.slot !== 'cover') return undefined;
-  const users = rule.users.flatMap((slot) => {
-    const part = view.chosen(slot);
-    return part === null || part === undefined
-      ? []
-      : part.portsM.map((sizeM) => ({ slot, name: part.name, sizeM }));
-  });
-  const assignment = assignPorts(cover.ports, users);
-  const head = headOf(rule, [rule.host, ...new Set(users.map((u) => u.slot))], view.set);
+  const ports = setPortsOf(rule, view.chosen, view.conditions.freePortsM);
+  if (ports === undefined) return undefined;
+  const { cover, users, assignment } = ports;
+  const inTheWay = hinderers(rule, ports);
+  const slotsRead = [rule.host, ...users.filter((u) => !isSpare(u)).map((u) => u.slot), ...inTheWay];
   const base = {
-    ...head,
+    ...headOf(rule, [...new Set(slotsRead)], view.set),
     unit: '1',
     missing: [],
     evidence: [],
     demand: users.length,
     limit: cover.ports.length,
+    shown: `${String(users.length)} of ${String(cover.ports.length)} ports`,
   };
-  const shown = `${String(users.length)} of ${String(cover.ports.length)} ports`;
-  if (assignment.unplaced.length === 0) {
-    const status: Status = 'met';
-    return { ...base, status, shown, text: rule.met };
-  }
-  const left = assignment.unplaced.map((u) => `${u.name} (${shownQuantity(u.sizeM, 'm')})`).join(', ');
-  return { ...base, status: 'not met', shown, text: `${cover.name} has no port left for ${left}.` };
+  if (assignment.unplaced.length === 0)
+    return { ...base, status: 'met', text: `${rule.met} ${seatsText(ports)}.` };
+  const others = view.items === undefined ? '' : ` ${instead(rule, ports, view.items())}`;
+  return { ...base, status: 'not met', text: `${lackText(rule, ports)}${others}` };
 };
 
 /** A rule on the chosen parts of one set. Nothing is said while a part that it reads is not chosen. */

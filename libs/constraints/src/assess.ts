@@ -94,6 +94,7 @@ export const assess = (
         conditions: own,
         all,
         withEvidence: options.withEvidence ?? false,
+        items: () => bench.range.items.values(),
       };
       return bench.rules.flatMap((rule) => assessRule(rule, view));
     })

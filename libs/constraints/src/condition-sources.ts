@@ -24,6 +24,7 @@ const fieldsOf: Readonly<Partial<Record<ConditionName, readonly string[]>>> = {
   marking: ['site.zone', 'process.media'],
   ignitionUnknown: ['site.zone', 'process.media'],
   ceilingHeightM: ['ceilingHeight'],
+  freePortsM: ['freePorts'],
   vesselsAtOnce: ['arrangement', 'count'],
 };
 

@@ -21,6 +21,12 @@ const exothermicKinds: readonly string[] = [
   'carbonylation',
 ];
 
+/** As many ports as are to stay free, by the least size of each. */
+const freePorts = (
+  asked: { readonly count: number; readonly size?: number | undefined } | undefined,
+): readonly number[] | undefined =>
+  asked === undefined ? undefined : Array.from({ length: asked.count }, () => asked.size ?? 0);
+
 type Draft = { -readonly [K in keyof Conditions]: Conditions[K] | undefined };
 
 /** Leaves out what nobody said. */
@@ -195,6 +201,7 @@ export const conditionsOf = (
     refluxCondenser: requirements.refluxCondenser,
     catalystBasket: requirements.catalystBasket,
     processProbes: requirements.processProbes,
+    freePortsM: freePorts(requirements.freePorts),
     impeller: requirements.impeller,
     materialCertificates: requirements.materialCertificates,
     qualificationPapers: requirements.qualificationPapers,

@@ -104,6 +104,8 @@ export interface Conditions {
   readonly refluxCondenser?: boolean;
   readonly catalystBasket?: boolean;
   readonly processProbes?: readonly string[];
+  /** Sizes of the cover ports that stay free; 0 for any. */
+  readonly freePortsM?: readonly number[];
   readonly impeller?: string;
   readonly materialCertificates?: boolean;
   readonly qualificationPapers?: boolean;

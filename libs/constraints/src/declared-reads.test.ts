@@ -119,6 +119,13 @@ const callOf = (rule: Rule, conditions: Conditions): void => {
       return;
     }
     case 'ports':
+      for (const cover of optionsOf(rule.host))
+        for (const obstacle of rule.obstacles)
+          for (const item of optionsOf(obstacle.slot)) {
+            const part = restricted(item, obstacle.reads, rule.id);
+            if (part !== null && cover?.slot === 'cover')
+              for (const port of cover.ports) obstacle.leaves(port, part, cover.bore);
+          }
       return;
   }
 };

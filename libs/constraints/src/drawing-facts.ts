@@ -13,11 +13,11 @@ import {
   statusRank,
   type System,
 } from '@flangewise/model';
-import { assignPorts } from './assign-ports.js';
 import { type Chosen, chosenIn } from './chosen.js';
 import { conditionsOf } from './conditions-of.js';
 import type { Range } from './range.js';
 import { coverPorts } from './rules/accessories/ports.js';
+import { setPortsOf } from './set-ports.js';
 
 type ItemsBySlot = { readonly [S in SlotName]?: ItemOf<S> };
 
@@ -67,12 +67,9 @@ const levelsOf = (system: System, set: number, items: ItemsBySlot) => {
   return coldM === undefined || hotM === undefined ? {} : { levels: { coldM, hotM } };
 };
 
-const portsOf = (items: ItemsBySlot, set: number): Readonly<Record<string, SlotPath>> => {
-  const users = coverPorts.users.flatMap((slot) => {
-    const item = items[slot];
-    return item === undefined ? [] : item.portsM.map((sizeM) => ({ slot, name: item.name, sizeM }));
-  });
-  const { placed } = assignPorts(items.cover?.ports ?? [], users);
+/** Ports of the cover, and those that a part on one of them offers, with who sits there. */
+const portsOf = (chosen: Chosen, set: number): Readonly<Record<string, SlotPath>> => {
+  const placed = setPortsOf(coverPorts, chosen)?.assignment.placed ?? [];
   return Object.fromEntries(placed.map(({ port, user }) => [port, slotPath(user.slot, set)]));
 };
 
@@ -105,13 +102,14 @@ export const drawingFactsOf = (system: System, range: Range, assessment?: Assess
   title: system.inquiry.title,
   frame: itemsIn(frameSlots, chosenIn(system, 0, range.items)),
   sets: system.sets.map((set, index) => {
-    const items = itemsIn(setSlots, chosenIn(system, index, range.items));
+    const chosen = chosenIn(system, index, range.items);
+    const items = itemsIn(setSlots, chosen);
     return {
       ...(set.label === undefined ? {} : { label: set.label }),
       count: set.count,
       items,
       ...levelsOf(system, index, items),
-      ports: portsOf(items, index),
+      ports: portsOf(chosen, index),
     };
   }),
   parallel: system.inquiry.arrangement === 'parallel',

@@ -1,6 +1,7 @@
 import type { Item, ItemOf, OptionalSlot, SlotName, SourceReference } from '@flangewise/model';
 import type { ConditionName, Conditions } from './conditions.js';
 import type { Figure, Judgement, Proof } from './figure.js';
+import type { PortsRule } from './ports-rule.js';
 
 /** For each slot the attributes that a rule reads; items alike in them are one class to the rule. */
 export type Reads = { readonly [K in SlotName]?: readonly (keyof ItemOf<K>)[] };
@@ -32,7 +33,7 @@ export type RuleGroup =
   | 'papers';
 
 /** What every rule has, whatever its form. */
-interface RuleHead<C extends readonly ConditionName[]> {
+export interface RuleHead<C extends readonly ConditionName[]> {
   /** In the trade's words: `stirring.coupling-torque`. */
   readonly id: string;
   readonly title: string;
@@ -137,14 +138,6 @@ export interface SumRule<
   say(shown: { demand: string; limit: string; parts: Parts<L> }): string;
 }
 
-/** Every part that needs ports of the cover finds one of its size or larger. */
-export interface PortsRule extends RuleHead<readonly []> {
-  readonly form: 'ports';
-  readonly host: 'cover';
-  readonly users: readonly SlotName[];
-  readonly met: string;
-}
-
 export type Rule = ComparisonRule | JudgementRule | PartRule | SumRule | PortsRule;
 
 export const comparison = <
@@ -169,8 +162,3 @@ export const partRule = <const B extends Reads, const C extends readonly Conditi
 export const sumRule = <const L extends Reads, const C extends readonly ConditionName[]>(
   declaration: Omit<SumRule<L, C>, 'form'>,
 ): SumRule<L, C> => ({ form: 'sum', ...declaration });
-
-export const portsRule = (declaration: Omit<PortsRule, 'form'>): PortsRule => ({
-  form: 'ports',
-  ...declaration,
-});

@@ -1,6 +1,7 @@
 import { formatQuantity, type Kind, type Rounding } from '@flangewise/quantities';
 import type { Reach } from './furthest.js';
 import { type Inquiry, type SlotPath, type System } from '@flangewise/model';
+import { shownQuantity } from './shown-quantity.js';
 
 /** A stated number and which way it is easier to meet. */
 export interface StatedNumber {
@@ -158,6 +159,13 @@ const processWishes: readonly WishField[] = [
   flag(['requirements', 'refluxCondenser'], 'reflux condenser'),
   flag(['requirements', 'catalystBasket'], 'catalyst basket'),
   { path: ['requirements', 'processProbes'], text: (v) => `probes: ${(v as string[]).join(', ')}` },
+  {
+    path: ['requirements', 'freePorts'],
+    text: (v) => {
+      const { count, size } = v as { count: number; size?: number };
+      return `${String(count)} free ${count === 1 ? 'port' : 'ports'}${size === undefined ? '' : ` of ${shownQuantity(size, 'm')} or more`}`;
+    },
+  },
   { path: ['requirements', 'impeller'], text: (v) => `stirrer: ${String(v)}` },
   flag(['requirements', 'materialCertificates'], 'material certificates'),
   flag(['requirements', 'qualificationPapers'], 'qualification papers'),

@@ -3,17 +3,9 @@ import { type Item, type SlotName, slots } from '@flangewise/model';
 import { classesOf, forEachTuple } from './classes.js';
 import { type Conditions, pickConditions } from './conditions.js';
 import type { Figure } from './figure.js';
-import type {
-  ComparisonRule,
-  JudgementRule,
-  PartRule,
-  PortsRule,
-  Reads,
-  Rounding,
-  Rule,
-  SumRule,
-} from './rule.js';
+import type { ComparisonRule, JudgementRule, PartRule, Reads, Rounding, Rule, SumRule } from './rule.js';
 import { setsAtOnce } from './sets-at-once.js';
+import { tabulatePorts } from './tabulate-ports.js';
 import type { SlotVariable } from './variable.js';
 
 /** Where the slots of a rule stand for one set. */
@@ -125,22 +117,6 @@ const tabulatePart = (
   });
 };
 
-const tabulatePorts = (id: string, rule: PortsRule, locate: Locate): ConstraintSpec => {
-  const host = locate(rule.host);
-  return {
-    kind: 'ports',
-    id,
-    host: host.variable,
-    hostPorts: host.options.map((o) =>
-      Float64Array.from(o?.slot === 'cover' ? o.ports.map((port) => port.diameterM) : []),
-    ),
-    users: rule.users.map((slot) => {
-      const { variable, options } = locate(slot);
-      return { variable, needs: options.map((o) => Float64Array.from(o?.portsM ?? [])) };
-    }),
-  };
-};
-
 /** One set in a sum: its parts, what it has to stand, and how many of it there are. */
 interface Place {
   readonly locate: Locate;
@@ -211,7 +187,7 @@ export const tabulate = (rule: Rule, site: Site, set: number): readonly Constrai
     case 'part':
       return tabulatePart(rule, { conditions, locate, suffix: `[${String(set)}]` });
     case 'ports':
-      return [tabulatePorts(id, rule, locate)];
+      return [tabulatePorts(id, rule, { conditions: pickConditions(conditions, rule.conditions), locate })];
     case 'sum': {
       if (rule.over === 'one vessel') return [tabulateSum(id, rule, [{ locate, conditions, count: 1 }])];
       const [first, ...others] = setsAtOnce(set, site.conditions.length, conditions).map((k) =>

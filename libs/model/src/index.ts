@@ -1,5 +1,6 @@
 export * from './answers.js';
 export * from './assessment.js';
+export * from './baffle-angles.js';
 export * from './currency.js';
 export { nearestName } from './edit-distance.js';
 export * from './evidence.js';

@@ -141,6 +141,17 @@ const requirementsSchema = z.strictObject({
   refluxCondenser: z.boolean().optional(),
   catalystBasket: z.boolean().optional(),
   processProbes: z.array(z.enum(['pH', 'turbidity', 'conductivity', 'particle view', 'torque'])).optional(),
+  freePorts: z
+    .strictObject({
+      count: z.int().min(1).max(20).meta({ description: 'How many' }),
+      size: measure('length', 'At least this size', {
+        atLeast: 0.001,
+        atMost: 0.5,
+        words: '1 to 500 mm',
+      }).optional(),
+    })
+    .optional()
+    .meta({ description: 'Ports of the cover that stay free' }),
   materialCertificates: z.boolean().optional(),
   qualificationPapers: z.boolean().optional(),
   impeller: z.string().optional(),

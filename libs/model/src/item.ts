@@ -46,6 +46,8 @@ const common = {
     .optional(),
   /** Sizes of the cover ports that it occupies. */
   portsM: z.array(metre('Port size')).default([]),
+  /** Ports that it offers in turn, each smaller than any that it occupies. */
+  givesPortsM: z.array(metre('Port that it offers')).optional(),
   /** How far it reaches below the sealing plane. */
   reachM: metre('Reach below the sealing plane').optional(),
   life: z.enum(['introduced', 'current', 'to be discontinued', 'discontinued']).default('current'),
@@ -241,6 +243,7 @@ const itemShapes = [
     volumeL: quantity('L', 'Volume'),
   }),
   item('condenser', { areaM2: quantity('m2', 'Area'), material: z.string() }),
+  item('portPiece', { material: z.string() }),
   item('basket', { kind: z.enum(['static', 'rotating']), bore }),
   item('processProbe', { kind: z.enum(['pH', 'turbidity', 'conductivity', 'particle view', 'torque']) }),
   item('shield', {

@@ -106,6 +106,11 @@ export const slots = {
     description: 'Returns the vapour',
     optional: true,
   }),
+  portPiece: define('set', 'accessories', {
+    title: 'Multi-port piece',
+    description: 'Several parts on one port of the cover',
+    optional: true,
+  }),
   basket: define('set', 'accessories', {
     title: 'Catalyst basket',
     description: 'Holds pellets',

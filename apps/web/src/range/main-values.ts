@@ -103,6 +103,7 @@ const valuesOf: ValuesOf = {
   bottomValve: ({ kind, diameterM, material }) => [kind, `Ø ${length(diameterM)}`, material],
   sightGlass: ({ diameterM, lamp }) => [`view Ø ${length(diameterM)}`, lamp ? 'with lamp' : 'no lamp'],
   charging: ({ kind, volumeL }) => [kind, volume(volumeL)],
+  portPiece: ({ givesPortsM, material }) => [(givesPortsM ?? []).map(length).join(', '), material],
   condenser: ({ areaM2, material }) => [area(areaM2), material],
   basket: ({ kind, bore: code }) => [kind, bore(code)],
   processProbe: ({ kind }) => [kind],

@@ -76,6 +76,7 @@ const reaction: Conditions = {
   refluxCondenser: true,
   catalystBasket: true,
   processProbes: ['pH'],
+  freePortsM: [0.006, 0],
   impeller: 'turbine',
   materialCertificates: true,
   qualificationPapers: true,

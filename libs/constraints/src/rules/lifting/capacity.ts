@@ -13,6 +13,7 @@ const coverParts = [
   'temperatureProbe',
   'coil',
   'condenser',
+  'portPiece',
   'charging',
   'drive',
 ] as const;

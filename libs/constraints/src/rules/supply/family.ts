@@ -27,6 +27,7 @@ export const partOfFamily = partRule({
     'sightGlass',
     'charging',
     'condenser',
+    'portPiece',
     'basket',
     'processProbe',
     'shield',

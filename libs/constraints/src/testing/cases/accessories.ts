@@ -2,6 +2,9 @@ import type { CasesOf } from '../rule-case.js';
 
 const none = { says: /none is chosen|no sampling device|no burette|none are chosen/ };
 
+const tilted = [{ name: 'N1', diameterM: 0.014, boltCircleM: 0.06, angleDeg: 0, tiltDeg: 15 }];
+const large = [{ name: 'N1', diameterM: 0.02, boltCircleM: 0.06, angleDeg: 0, tiltDeg: 0 }];
+
 export const accessoryCases: CasesOf = {
   'accessories.bottom-valve': {
     cases: [
@@ -53,6 +56,120 @@ export const accessoryCases: CasesOf = {
         name: 'a larger one than is left',
         parts: { relief: { portsM: [0.014] }, coil: { portsM: [0.014, 0.014] } },
         is: 'not met',
+        says: /no port left for coil .*: taken are N1 .* and N2 /,
+      },
+      {
+        name: 'larger than any',
+        parts: { sightGlass: { portsM: [0.02] } },
+        is: 'not met',
+        says: /none of its ports is that large/,
+      },
+      {
+        name: 'a small part in a larger port',
+        parts: { pressureGauge: { portsM: [0.006] } },
+        is: 'met',
+        says: /N3 pressure gauge \(reducer 10\W+mm to 6\W+mm\)/u,
+      },
+      {
+        name: 'reaching down just clear of the stirrer',
+        parts: { temperatureProbe: { portsM: [0.014] }, stirrer: { diameterM: 0.044 } },
+        is: 'met',
+      },
+      {
+        name: 'reaching down into the circle of the stirrer',
+        parts: { temperatureProbe: { portsM: [0.014] }, stirrer: { diameterM: 0.0441 } },
+        is: 'not met',
+        says: /at N1 and N2 it would not stand clear of turbine/,
+      },
+      {
+        name: 'a bar turns below what reaches down',
+        parts: {
+          temperatureProbe: { portsM: [0.014] },
+          stirrer: { impeller: 'magnetic bar', diameterM: 0.06 },
+        },
+        is: 'met',
+      },
+      {
+        name: 'between shaft and arms of an anchor',
+        parts: {
+          temperatureProbe: { portsM: [0.01] },
+          stirrer: { impeller: 'anchor', diameterM: 0.09, bladeWidthM: 0.009 },
+        },
+        is: 'met',
+      },
+      {
+        name: 'into the arms of an anchor',
+        parts: {
+          temperatureProbe: { portsM: [0.01] },
+          stirrer: { impeller: 'anchor', diameterM: 0.09, bladeWidthM: 0.0091 },
+        },
+        is: 'not met',
+      },
+      {
+        name: 'into the coil',
+        parts: { temperatureProbe: { portsM: [0.01] }, coil: {} },
+        is: 'not met',
+        says: /not stand clear of coil/,
+      },
+      {
+        name: 'inside the coil',
+        parts: { temperatureProbe: { portsM: [0.01] }, coil: { innerClearanceM: 0.072 } },
+        is: 'met',
+      },
+      {
+        name: 'between two baffles',
+        parts: { temperatureProbe: { portsM: [0.01] }, baffles: { widthM: 0.03 } },
+        is: 'met',
+      },
+      {
+        name: 'on a baffle',
+        parts: {
+          temperatureProbe: { portsM: [0.01] },
+          baffles: { widthM: 0.03 },
+          cover: { ports: [{ name: 'N1', diameterM: 0.014, boltCircleM: 0.06, angleDeg: 45, tiltDeg: 0 }] },
+        },
+        is: 'not met',
+        says: /not stand clear of baffles/,
+      },
+      {
+        name: 'straight down through a tilted port',
+        parts: { temperatureProbe: { portsM: [0.01] }, cover: { ports: tilted } },
+        is: 'not met',
+        says: /N1 are tilted/,
+      },
+      {
+        name: 'above a tilted port',
+        parts: { pressureGauge: { portsM: [0.01] }, cover: { ports: tilted } },
+        is: 'met',
+      },
+      {
+        name: 'two on one large port',
+        parts: {
+          relief: { portsM: [0.014] },
+          pressureGauge: { portsM: [0.01] },
+          portPiece: {},
+          cover: { ports: large },
+        },
+        is: 'met',
+        says: /N1 multi-port piece, N1a relief, N1b pressure gauge/,
+      },
+      {
+        name: 'two on one large port without a piece for it',
+        parts: { relief: { portsM: [0.014] }, pressureGauge: { portsM: [0.01] }, cover: { ports: large } },
+        is: 'not met',
+      },
+      {
+        name: 'nothing reaches down through a multi-port piece',
+        parts: { temperatureProbe: { portsM: [0.01] }, portPiece: {}, cover: { ports: large } },
+        is: 'not met',
+      },
+      { name: 'all of them are to stay free', conditions: { freePortsM: [0.014, 0.01, 0] }, is: 'met' },
+      {
+        name: 'one that is to stay free is taken',
+        parts: { pressureGauge: { portsM: [0.01] } },
+        conditions: { freePortsM: [0.014, 0.01, 0] },
+        is: 'not met',
+        says: /a port that stays free/,
       },
     ],
   },
