@@ -82,6 +82,100 @@ describe('a revision of a system', () => {
   });
 });
 
+describe('a revision of the catalogue', () => {
+  let number = 0;
+  const draftWith = async (...ids: readonly string[]): Promise<string> => {
+    number += 1;
+    const { id } = await database.catalogueRevision.create({
+      data: {
+        ...{ name: `catalogue ${number}`, maker: 'Averholt', priceLists: [], tables: {} },
+        items: {
+          create: ids.map((one, position) => ({ id: one, slot: 'vessel', position, document: {} })),
+        },
+      },
+    });
+    return id;
+  };
+  const release = (id: string) =>
+    database.catalogueRevision.update({
+      where: { id },
+      data: { state: 'released', releasedAt: new Date(0) },
+    });
+  const discard = (id: string) =>
+    database.catalogueRevision.update({ where: { id }, data: { state: 'discarded' } });
+
+  it('begins as a draft, with all that it will hold', async () => {
+    const born = database.catalogueRevision.create({
+      data: {
+        ...{ name: 'born', maker: 'Averholt', priceLists: [], tables: {} },
+        ...{ state: 'released', releasedAt: new Date(0) },
+      },
+    });
+    await expect(born).rejects.toMatchObject(refused);
+  });
+
+  it('may change while it is a draft, and is never deleted', async () => {
+    const id = await draftWith('VS-1001');
+    await database.catalogueRevision.update({ where: { id }, data: { note: 'x' } });
+    await database.catalogueItem.updateMany({ where: { revisionId: id }, data: { document: { a: 1 } } });
+    await database.catalogueItem.deleteMany({ where: { revisionId: id } });
+    await expect(database.catalogueRevision.delete({ where: { id } })).rejects.toMatchObject(refused);
+  });
+
+  it.each([
+    ['released', release],
+    ['discarded', discard],
+  ] as const)('is kept as it is once it is %s, with its items', async (_, end) => {
+    const id = await draftWith('VS-1001');
+    const other = await draftWith('VS-1002');
+    await end(id);
+    const where = { revisionId: id };
+    const item = { revisionId: id, id: 'VS-1003', slot: 'vessel', position: 1, document: {} };
+    for (const change of [
+      () => database.catalogueRevision.update({ where: { id }, data: { note: 'other' } }),
+      () => database.catalogueRevision.update({ where: { id }, data: { state: 'draft', releasedAt: null } }),
+      () => database.catalogueRevision.update({ where: { id }, data: { priceLists: [{}] } }),
+      () => database.catalogueRevision.delete({ where: { id } }),
+      () => database.catalogueItem.create({ data: item }),
+      () => database.catalogueItem.updateMany({ where, data: { document: { a: 1 } } }),
+      () => database.catalogueItem.updateMany({ where, data: { revisionId: other } }),
+      () => database.catalogueItem.updateMany({ where: { revisionId: other }, data: { revisionId: id } }),
+      () => database.catalogueItem.deleteMany({ where }),
+    ])
+      await expect(change()).rejects.toMatchObject(refused);
+    expect(await database.catalogueItem.findMany({ where })).toMatchObject([{ id: 'VS-1001', document: {} }]);
+  });
+
+  it('says when it was released', async () => {
+    const id = await draftWith();
+    const change = database.catalogueRevision.update({ where: { id }, data: { state: 'released' } });
+    await expect(change).rejects.toThrow('CatalogueRevision_released_at');
+  });
+
+  it('of a person is the only draft', async () => {
+    const of = (name: string) =>
+      database.catalogueRevision.create({
+        data: { name, maker: 'Averholt', priceLists: [], tables: {}, authorId: 'engineer' },
+      });
+    const { id } = await of('first');
+    await expect(of('second')).rejects.toMatchObject({ code: 'P2002' });
+    await discard(id);
+    await of('third');
+  });
+
+  it('keeps who changed what', async () => {
+    const revisionId = await draftWith();
+    const { id } = await database.catalogueChange.create({
+      data: { revisionId, version: 1, action: 'opened', authorId: 'engineer' },
+    });
+    const where = { id };
+    await expect(database.catalogueChange.update({ where, data: { subject: 'x' } })).rejects.toMatchObject(
+      refused,
+    );
+    await expect(database.catalogueChange.delete({ where })).rejects.toMatchObject(refused);
+  });
+});
+
 describe('a revision of an offer', () => {
   it.each(['draft', 'in_review'] as const)('may change and go as %s', async (state) => {
     const id = await offerRevision(state);
