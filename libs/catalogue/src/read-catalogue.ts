@@ -4,6 +4,7 @@ import {
   fail,
   type InputTrouble,
   type Outcome,
+  type PriceList,
   readDocument,
   succeed,
 } from '@flangewise/model';
@@ -26,29 +27,36 @@ const repeatedIds = ({ items }: Catalogue): readonly InputTrouble[] => {
   });
 };
 
+/** What a price list cannot be used for: prices of items that are none of these, an end before its beginning. */
+export const priceListTroubles = (list: PriceList, items: ReadonlySet<string>): readonly InputTrouble[] => {
+  const strangers = Object.keys(list.prices)
+    .filter((id) => !items.has(id))
+    .map((id) => ({
+      path: `prices.${id}`,
+      given: JSON.stringify(list.prices[id]),
+      message: 'there is no item of this number; take the price out or add the item',
+    }));
+  const backwards =
+    list.validUntil < list.validFrom
+      ? [
+          {
+            path: 'validUntil',
+            given: list.validUntil,
+            message: `ends before it begins (${list.validFrom})`,
+          },
+        ]
+      : [];
+  return [...backwards, ...strangers];
+};
+
 const unusablePrices = ({ items, priceLists }: Catalogue): readonly InputTrouble[] => {
   const ids = new Set(items.map((item) => item.id));
-  return priceLists.flatMap((list, index) => {
-    const path = `priceLists[${String(index)}]`;
-    const strangers = Object.keys(list.prices)
-      .filter((id) => !ids.has(id))
-      .map((id) => ({
-        path: `${path}.prices.${id}`,
-        given: JSON.stringify(list.prices[id]),
-        message: 'there is no item of this number; take the price out or add the item',
-      }));
-    const backwards =
-      list.validUntil < list.validFrom
-        ? [
-            {
-              path: `${path}.validUntil`,
-              given: list.validUntil,
-              message: `ends before it begins (${list.validFrom})`,
-            },
-          ]
-        : [];
-    return [...backwards, ...strangers];
-  });
+  return priceLists.flatMap((list, index) =>
+    priceListTroubles(list, ids).map(({ path, ...trouble }) => ({
+      ...trouble,
+      path: `priceLists[${String(index)}].${path}`,
+    })),
+  );
 };
 
 const repeatedLists = ({ priceLists }: Catalogue): readonly InputTrouble[] =>
