@@ -1,12 +1,13 @@
 import { fileURLToPath } from 'node:url';
+import { pricedDemoCatalogue } from '@flangewise/catalogue/prices';
 import { createAuth } from './auth/auth.js';
+import { storeShippedRange } from './catalogue/store-shipped-range.js';
 import { readConfig, type Config } from './config.js';
 import { openDatabase } from './database/client.js';
 import { createServer } from './http/server.js';
 import { trustedOrigins } from './http/trusted-origins.js';
-import { currentStock } from './workshop/stock.js';
 import { createWorkerPool } from './workshop/worker-pool.js';
-import { createWorkshop } from './workshop/workshop.js';
+import { createWorkshops } from './workshop/workshops.js';
 
 /** One API process; any number may share a database. Tells its parent, if it has one, on which port it listens. */
 async function serve(config: Config): Promise<void> {
@@ -16,8 +17,11 @@ async function serve(config: Config): Promise<void> {
   const auth = createAuth(database, { secret, origin, trustedOrigins: trusted });
   // Built beside this file; see start/build-api.ts.
   const pool = createWorkerPool(fileURLToPath(new URL('worker.mjs', import.meta.url)));
-  const workshop = createWorkshop(currentStock, pool.run);
-  const server = createServer({ database, auth, workshop, trustedOrigins: trusted, logLevel });
+  await storeShippedRange(database, pricedDemoCatalogue);
+  const workshops = createWorkshops(database, pool.run);
+  // Opened before anybody asks.
+  await workshops.current();
+  const server = createServer({ database, auth, workshops, trustedOrigins: trusted, logLevel });
 
   const stop = async (): Promise<void> => {
     await server.close();

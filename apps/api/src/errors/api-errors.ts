@@ -136,6 +136,21 @@ export const apiErrors = {
     transport: 'GATEWAY_TIMEOUT',
     text: 'The computation was stopped after {seconds} s; nothing was changed. State more of the inquiry, or choose some slots, and try again.',
   },
+  GIVEN_UP: {
+    status: 499,
+    transport: 'CLIENT_CLOSED_REQUEST',
+    text: 'Whoever asked did not wait for the answer; the computation was stopped and nothing was changed.',
+  },
+  CATALOGUE_NO_DRAFT: {
+    status: 409,
+    transport: 'CONFLICT',
+    text: 'Catalogue {name} is {state} and stands as it is. Open a draft to change anything.',
+  },
+  CATALOGUE_NOT_RELEASABLE: {
+    status: 409,
+    transport: 'CONFLICT',
+    text: 'Catalogue {name} cannot be released yet: {problems}',
+  },
   INPUT_NOT_VALID: {
     status: 400,
     transport: 'BAD_REQUEST',

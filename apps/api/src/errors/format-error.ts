@@ -3,6 +3,7 @@ import { z, ZodError } from 'zod';
 import { answerWith, errorAnswer, type ErrorAnswer, type FieldProblem } from './answer.js';
 import { apiErrorText } from './api-errors.js';
 import { Refusal } from './refusal.js';
+import { problemText } from './refuse-fields.js';
 
 /** What a document of the trade says of a field that it cannot use; see `routers/as-typed.ts`. */
 const troubleParams = z.object({ path: z.string(), given: z.string() });
@@ -21,9 +22,6 @@ function fieldProblems(error: ZodError): readonly FieldProblem[] {
     };
   });
 }
-
-const problemText = ({ field, given, problem }: FieldProblem): string =>
-  `${field === '' ? '' : `${field}: `}${given === undefined ? '' : `${given} given; `}${problem}`;
 
 function describe(error: TRPCError, path: string, request: string): ErrorAnswer {
   if (error.cause instanceof Refusal) {

@@ -1,13 +1,13 @@
 import type { FastifyReply, FastifyRequest } from 'fastify';
 import { z } from 'zod';
-import { roleTitles } from '../auth/roles.js';
 import type { Database } from '../database/client.js';
 import { apiErrorText } from '../errors/api-errors.js';
 import { Refusal } from '../errors/refusal.js';
 import { getOfferFile } from '../offers/get-offer-file.js';
 import { getOfferInput } from '../routers/offers/get-offer.schema.js';
-import { jobRoles } from '../trpc/procedures.js';
 import type { Person } from '../trpc/context.js';
+import { jobRoles } from '../trpc/procedures.js';
+import { admit } from './admit.js';
 
 const params = getOfferInput.extend({ name: z.string().regex(/^[\w.-]{1,64}$/) });
 
@@ -17,16 +17,11 @@ export async function sendOfferDocument(
   request: FastifyRequest,
   reply: FastifyReply,
 ): Promise<void> {
-  if (person === undefined) throw new Refusal('SIGN_IN_REQUIRED', apiErrorText('SIGN_IN_REQUIRED', {}));
-  if (!jobRoles.includes(person.role)) {
-    const allowed = jobRoles.map((role) => roleTitles[role]).join(', ');
-    const details = { allowed, given: roleTitles[person.role] };
-    throw new Refusal('ROLE_NOT_ALLOWED', apiErrorText('ROLE_NOT_ALLOWED', details));
-  }
+  const reader = admit(person, jobRoles);
   const asked = params.safeParse({ ...Object(request.params), ...Object(request.query) });
   if (!asked.success)
     throw new Refusal('ROUTE_UNKNOWN', apiErrorText('ROUTE_UNKNOWN', { given: request.url }));
-  const file = await getOfferFile({ database, person }, asked.data);
+  const file = await getOfferFile({ database, person: reader }, asked.data);
   await reply
     .header('content-type', file.mediaType)
     .header('content-disposition', `inline; filename="${file.fileName}"`)

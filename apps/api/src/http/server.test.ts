@@ -1,3 +1,4 @@
+import { pricedDemoCatalogue } from '@flangewise/catalogue/prices';
 import { hashPassword } from 'better-auth/crypto';
 import type { FastifyInstance, InjectOptions, LightMyRequestResponse } from 'fastify';
 import { expect, it, onTestFinished } from 'vitest';
@@ -5,9 +6,12 @@ import { demoPeople } from '../../../../prisma/seed/demo-people.js';
 import { seedDemo } from '../../../../prisma/seed/seed-demo.js';
 import { createAuth } from '../auth/auth.js';
 import { addressLimit, personLimit } from '../auth/limit-attempts.js';
+import { storeShippedRange } from '../catalogue/store-shipped-range.js';
 import { migratedDatabase } from '../database/test-database.js';
 import { bodyLimitBytes } from './json-body.js';
-import { testWorkshop } from '../workshop/test-workshop.js';
+import { runHere } from '../workshop/run-here.js';
+import { createWorkers } from '../workshop/workers.js';
+import { createWorkshops } from '../workshop/workshops.js';
 import { createServer } from './server.js';
 import { trustedOrigins } from './trusted-origins.js';
 
@@ -18,12 +22,13 @@ const passwordHash = await hashPassword(password);
 async function start(): Promise<FastifyInstance> {
   const { database } = await migratedDatabase();
   await seedDemo(database, passwordHash);
+  await storeShippedRange(database, { ...pricedDemoCatalogue, items: [], priceLists: [] });
   const trusted = trustedOrigins(origin);
   const auth = createAuth(database, { secret: 's'.repeat(32), origin, trustedOrigins: trusted });
   const server = createServer({
     database,
     auth,
-    workshop: testWorkshop(),
+    workshops: createWorkshops(database, runHere(createWorkers())),
     trustedOrigins: trusted,
     logLevel: 'silent',
   });

@@ -1,3 +1,4 @@
+import type { IncomingMessage } from 'node:http';
 import { fastifyRequestHandler } from '@trpc/server/adapters/fastify';
 import fastify, {
   type FastifyError,
@@ -6,22 +7,24 @@ import fastify, {
   type FastifyRequest,
 } from 'fastify';
 import type { Auth } from '../auth/auth.js';
+import { Role } from '../auth/roles.js';
 import type { Database } from '../database/client.js';
 import { answerWith, errorAnswer } from '../errors/answer.js';
 import { apiErrors, apiErrorText } from '../errors/api-errors.js';
 import { Refusal } from '../errors/refusal.js';
 import { appRouter } from '../routers/router.js';
 import { findPerson } from '../trpc/context.js';
-import type { Workshop } from '../workshop/workshop.js';
+import type { Workshops } from '../workshop/workshops.js';
 import { forwardToAuth } from './auth-route.js';
+import { sendCatalogueExport } from './catalogue-export-route.js';
 import { headersOf } from './headers.js';
-import { readJsonText } from './json-body.js';
+import { bodyLimitBytes, fileLimitBytes, readJsonText } from './json-body.js';
 import { sendOfferDocument } from './offer-documents-route.js';
 
 export interface ServerParts {
   readonly database: Database;
   readonly auth: Auth;
-  readonly workshop: Workshop;
+  readonly workshops: Workshops;
   /** Origins from which a browser may change something. */
   readonly trustedOrigins: readonly string[];
   readonly logLevel: string;
@@ -39,9 +42,9 @@ function refusalOf(error: FastifyError | Refusal, request: FastifyRequest): Refu
   return new Refusal('FAULT', apiErrorText('FAULT', { request: request.id }));
 }
 
-/** The API: sign-in below /api/auth, procedures below /api/trpc, documents of offers below /api/offers. */
+/** The API: sign-in below /api/auth, procedures below /api/trpc, files below /api/offers and /api/catalogue. */
 export function createServer(parts: ServerParts): FastifyInstance {
-  const { database, auth, workshop, trustedOrigins, logLevel } = parts;
+  const { database, auth, workshops, trustedOrigins, logLevel } = parts;
   const server = fastify({
     logger: { level: logLevel, redact: ['req.headers.cookie', 'req.headers.authorization'] },
     // A batch names all its procedures in the path.
@@ -50,7 +53,16 @@ export function createServer(parts: ServerParts): FastifyInstance {
     trustProxy: 'loopback',
   });
   server.removeAllContentTypeParsers();
-  server.addContentTypeParser('application/json', readJsonText);
+  // A file of items is large, and only the catalogue keeper brings one.
+  server.addContentTypeParser(
+    'application/json',
+    async (request: FastifyRequest, payload: IncomingMessage) => {
+      const bringsFile =
+        new URL(request.url, auth.options.baseURL).pathname === '/api/trpc/catalogue.importFile';
+      const person = bringsFile ? await findPerson(auth, headersOf(request)) : undefined;
+      return readJsonText(payload, person?.role === Role.catalogue_keeper ? fileLimitBytes : bodyLimitBytes);
+    },
+  );
 
   server.setErrorHandler<FastifyError | Refusal>((error, request, reply) => {
     const { code, message, enclosed } = refusalOf(error, request);
@@ -84,7 +96,8 @@ export function createServer(parts: ServerParts): FastifyInstance {
         path: req.params.path,
         createContext: async () => ({
           database,
-          workshop,
+          workshops,
+          workshop: await workshops.current(),
           person: await findPerson(auth, headersOf(req)),
           request: req.id,
         }),
@@ -96,6 +109,10 @@ export function createServer(parts: ServerParts): FastifyInstance {
   server.get('/api/offers/:id/documents/:name', async (request, reply) => {
     const person = await findPerson(auth, headersOf(request));
     return sendOfferDocument({ database, person }, request, reply);
+  });
+  server.get('/api/catalogue/:id/:file', async (request, reply) => {
+    const person = await findPerson(auth, headersOf(request));
+    return sendCatalogueExport({ database, workshops, person }, request, reply);
   });
   return server;
 }

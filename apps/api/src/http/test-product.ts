@@ -1,14 +1,20 @@
+import { pricedDemoCatalogue } from '@flangewise/catalogue/prices';
+import type { Catalogue } from '@flangewise/model';
 import { hashPassword } from 'better-auth/crypto';
 import type { LightMyRequestResponse } from 'fastify';
 import type { demoPeople } from '../../../../prisma/seed/demo-people.js';
 import { seedDemo } from '../../../../prisma/seed/seed-demo.js';
 import { createAuth } from '../auth/auth.js';
+import { storeShippedRange } from '../catalogue/store-shipped-range.js';
 import type { Database } from '../database/client.js';
 import { type AtEnd, migratedDatabase } from '../database/test-database.js';
 import type { ErrorAnswer } from '../errors/answer.js';
 import { appRouter } from '../routers/router.js';
+import type { RunJob } from '../workshop/jobs.js';
+import { runHere } from '../workshop/run-here.js';
+import { createWorkers } from '../workshop/workers.js';
 import type { Workshop } from '../workshop/workshop.js';
-import { testWorkshop } from '../workshop/test-workshop.js';
+import { createWorkshops, type Workshops } from '../workshop/workshops.js';
 import { createServer } from './server.js';
 import { trustedOrigins } from './trusted-origins.js';
 
@@ -49,7 +55,9 @@ export const procedurePaths: readonly string[] = Object.keys(procedures);
 export interface TestProduct {
   readonly url: string;
   readonly database: Database;
+  /** Over the catalogue that was in force at the start. */
   readonly workshop: Workshop;
+  readonly workshops: Workshops;
   /** Calls a procedure over HTTP as somebody. */
   readonly call: (as: Caller, path: string, input?: unknown) => Promise<Answer>;
   /** The answer of a call that has to succeed. */
@@ -58,13 +66,25 @@ export interface TestProduct {
   readonly get: (as: Caller, url: string) => Promise<LightMyRequestResponse>;
 }
 
+export interface TestSettings {
+  /** What came with the product. */
+  readonly catalogue?: Catalogue;
+  /** Whoever does the jobs; in the thread of the test where nobody says. */
+  readonly runJob?: RunJob;
+}
+
 /** The whole API on a database of its own with the people of the demo. */
-export async function startProduct(atEnd: AtEnd, workshop = testWorkshop()): Promise<TestProduct> {
+export async function startProduct(
+  atEnd: AtEnd,
+  { catalogue = pricedDemoCatalogue, runJob = runHere(createWorkers()) }: TestSettings = {},
+): Promise<TestProduct> {
   const { url, database } = await migratedDatabase(atEnd);
   await seedDemo(database, await passwordHash);
+  await storeShippedRange(database, catalogue);
+  const workshops = createWorkshops(database, runJob);
   const trusted = trustedOrigins(origin);
   const auth = createAuth(database, { secret: 's'.repeat(32), origin, trustedOrigins: trusted });
-  const server = createServer({ database, auth, workshop, trustedOrigins: trusted, logLevel: 'silent' });
+  const server = createServer({ database, auth, workshops, trustedOrigins: trusted, logLevel: 'silent' });
   atEnd(async () => {
     await server.close();
   });
@@ -107,7 +127,8 @@ export async function startProduct(atEnd: AtEnd, workshop = testWorkshop()): Pro
   return {
     url,
     database,
-    workshop,
+    workshop: await workshops.current(),
+    workshops,
     call,
     ask: async (as, path, input) => {
       const { status, text, data } = await call(as, path, input);

@@ -19,13 +19,17 @@ const givenReleases = ({ releases }: UnsentRevision) =>
   releases.map(({ what, author }) => ({ what, by: author.name }));
 
 /** The revision under one more release. Nothing is saved, so nothing is half saved while this takes its time. */
-async function writeReleased({ workshop, person }: Desk, revision: UnsentRevision, what: ReleaseKind) {
+async function writeReleased(
+  { database, workshop, person }: Desk,
+  revision: UnsentRevision,
+  what: ReleaseKind,
+) {
   const { blocking, systemRevision, document, author } = revision;
   const given = givenReleases(revision);
   const number = numberOf(revision);
   const kinds = given.map((release) => release.what);
   if (!waitsFor(blocking, kinds).includes(what)) throw refuse('NOTHING_TO_RELEASE', { what, number });
-  requireInForce(workshop, revision);
+  await requireInForce(database, workshop, revision);
   return writeRevision(workshop, {
     system: systemRevision.document as unknown as SystemInput,
     offer: document as unknown as Offer,

@@ -35,7 +35,7 @@ export async function sendOffer({ database, workshop, person }: Desk, id: string
     const number = numberOf(revision);
     if (left.length > 0)
       throw refuse('OFFER_BLOCKED', { number, problems: left.join(' ') }, { details: { blocking: left } });
-    requireInForce(workshop, revision);
+    await requireInForce(step, workshop, revision);
     await requireItsClient(step, revision);
     await step.offerRevision.updateMany({
       where: { offerId: id, state: OfferState.sent },

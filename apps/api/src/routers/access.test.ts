@@ -9,12 +9,27 @@ const house: readonly Caller[] = ['engineer', 'sales', 'approver'];
 const inquirers: readonly Caller[] = ['engineer', 'sundrey', 'kelmoor'];
 const engineer: readonly Caller[] = ['engineer'];
 const sales: readonly Caller[] = ['engineer', 'sales'];
+const keeper: readonly Caller[] = ['keeper'];
+const maker: readonly Caller[] = ['engineer', 'sales', 'approver', 'keeper'];
 
 /** Who may call what. A procedure without a row fails the test below. */
 const allowed: Readonly<Record<string, readonly Caller[]>> = {
   'calculations.list': signedIn,
   'calculations.run': signedIn,
+  'catalogue.audit': maker,
+  'catalogue.checkDraft': maker,
+  'catalogue.compare': maker,
+  'catalogue.discardDraft': keeper,
   'catalogue.get': signedIn,
+  'catalogue.getRevision': maker,
+  'catalogue.importFile': keeper,
+  'catalogue.listChanges': maker,
+  'catalogue.listRevisions': maker,
+  'catalogue.openDraft': keeper,
+  'catalogue.release': keeper,
+  'catalogue.removeItem': keeper,
+  'catalogue.saveItem': keeper,
+  'catalogue.savePriceList': keeper,
   'clients.list': house,
   'evidence.get': job,
   'health.get': callers,
@@ -61,6 +76,16 @@ it.each(callers)('asks %s for the right to download as it does for the right to 
   expect(download.statusCode).toBe(look.status);
   expect(download.json().error.data.reason).toBe(look.error?.data.reason);
   expect([401, 403, 404]).toContain(download.statusCode);
+});
+
+it.each(callers)('sends %s the catalogue as a file where he may look at it', async (as) => {
+  const { id } = await product.database.catalogueRevision.findFirstOrThrow();
+  const file = await product.get(as, `/api/catalogue/${id}/export.csv`);
+  const look = await product.call(as, 'catalogue.getRevision', { id });
+  expect(file.statusCode).toBe(look.status);
+  expect(file.headers['content-type']).toMatch(look.status === 200 ? /^text\/csv/ : /^application\/json/);
+  const none = await product.get(as, '/api/catalogue/none/export.csv');
+  expect(none.statusCode).toBe(look.status === 200 ? 404 : look.status);
 });
 
 it('names to the maker’s people every client, and which of them have somebody who signs in', async () => {

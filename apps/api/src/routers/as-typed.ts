@@ -38,6 +38,12 @@ export const asTyped = <S extends z.ZodType>(schema: S) =>
 /** A document that is stored or was made here: not checked once more on its way out. */
 export const typedDocument = <S extends z.ZodType>(_: S) => z.custom<z.input<S>>();
 
+/** The same of what has no schema. */
+export const madeHere = <T>() => z.custom<T>();
+
+/** A field that cannot be used, on its way out. */
+export const inputTrouble = z.object({ path: z.string(), given: z.string(), message: z.string() });
+
 /** The id of a row. */
 export const id = z
   .string()

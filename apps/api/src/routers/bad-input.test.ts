@@ -123,6 +123,9 @@ describe('an id', () => {
     ['offers.get', 'id'],
     ['offers.revise', 'id'],
     ['offers.send', 'id'],
+    ['catalogue.getRevision', 'id'],
+    ['catalogue.audit', 'id'],
+    ['catalogue.checkDraft', 'id'],
   ])('of nothing is told apart from one that is none: %s', async (path, field) => {
     const unknown = await call('engineer', path, { [field]: 'no-such-row' });
     expect([unknown.status, unknown.error?.data.reason]).toEqual([404, 'NOT_FOUND']);

@@ -1,29 +1,22 @@
 import { inflateRawSync } from 'node:zlib';
+import { pricedDemoCatalogue } from '@flangewise/catalogue/prices';
+import type { Catalogue } from '@flangewise/model';
 import { afterAll, beforeAll, expect, it, vi } from 'vitest';
 import { procedurePaths, startProduct } from '../http/test-product.js';
 import { pdfTexts } from '../offers/pdf-text.js';
-import { currentStock, type Stock } from '../workshop/stock.js';
-import { testWorkshop } from '../workshop/test-workshop.js';
 import { clientNames, quickInquiry, sendTestOffer, startJob, type TestJob, testInquiry } from './test-job.js';
 
-const { catalogue } = currentStock;
-
-/** The stock in force with prices that occur nowhere else: every item its own. */
-const stockWith = (priceOf: (index: number) => number): Stock => ({
-  ...currentStock,
-  catalogue: {
-    ...catalogue,
-    priceLists: catalogue.priceLists.map((list) => ({
-      ...list,
-      prices: Object.fromEntries(
-        Object.keys(list.prices).map((item, index) => [item, String(priceOf(index))]),
-      ),
-    })),
-  },
+/** The shipped range with prices that occur nowhere else: every item its own. */
+const catalogueWith = (priceOf: (index: number) => number): Catalogue => ({
+  ...pricedDemoCatalogue,
+  priceLists: pricedDemoCatalogue.priceLists.map((list) => ({
+    ...list,
+    prices: Object.fromEntries(Object.keys(list.prices).map((item, index) => [item, String(priceOf(index))])),
+  })),
 });
 
 const sentinelOf = (index: number): number => 20_345_671 + index * 10_007;
-const sentinels = Object.keys(catalogue.priceLists[0]?.prices ?? {}).map((_, index) =>
+const sentinels = Object.keys(pricedDemoCatalogue.priceLists[0]?.prices ?? {}).map((_, index) =>
   String(sentinelOf(index)),
 );
 /** The sentinels in a text, however it groups digits. */
@@ -34,14 +27,16 @@ const sentinelsIn = (text: string): string[] => {
 
 vi.setConfig({ testTimeout: 60_000 });
 
-const product = await startProduct(afterAll, testWorkshop(stockWith(sentinelOf)));
+const product = await startProduct(afterAll, { catalogue: catalogueWith(sentinelOf) });
 let job: TestJob;
 let offerId: string;
+let revisionId: string;
 
 beforeAll(async () => {
   job = await startJob(product, { client: clientNames.sundrey });
   await product.ask('engineer', 'systems.freeze', { id: job.systemId });
   offerId = await sendTestOffer(product, job.systemId);
+  revisionId = (await product.database.catalogueRevision.findFirstOrThrow()).id;
 });
 
 const conflicting = () => ({
@@ -56,7 +51,30 @@ const conflicting = () => ({
 const inputs: Readonly<Record<string, () => unknown>> = {
   'calculations.list': () => undefined,
   'calculations.run': () => ({ id: 'relief.criticalPressureRatio', inputs: { isentropicExponent: 1.4 } }),
+  'catalogue.audit': () => ({ id: revisionId }),
+  'catalogue.checkDraft': () => ({ id: revisionId }),
+  'catalogue.compare': () => ({ from: revisionId, to: revisionId }),
+  'catalogue.discardDraft': () => ({ id: revisionId, version: 1 }),
   'catalogue.get': () => undefined,
+  'catalogue.getRevision': () => ({ id: revisionId }),
+  'catalogue.importFile': () => ({
+    draftId: revisionId,
+    version: 1,
+    format: 'csv',
+    contentBase64: '',
+    apply: false,
+  }),
+  'catalogue.listChanges': () => ({ id: revisionId }),
+  'catalogue.listRevisions': () => undefined,
+  'catalogue.openDraft': () => ({}),
+  'catalogue.release': () => ({ id: revisionId, version: 1, note: 'x' }),
+  'catalogue.removeItem': () => ({ draftId: revisionId, version: 1, itemId: 'VS-1001' }),
+  'catalogue.saveItem': () => ({ draftId: revisionId, version: 1, item: pricedDemoCatalogue.items[0] }),
+  'catalogue.savePriceList': () => ({
+    draftId: revisionId,
+    version: 1,
+    priceList: pricedDemoCatalogue.priceLists[0],
+  }),
   'clients.list': () => undefined,
   'evidence.get': () => ({ systemId: job.systemId }),
   'health.get': () => undefined,
@@ -130,8 +148,16 @@ it('prints item prices in the letter of the maker, and in no document that a cus
   }
 });
 
+it.each(['csv', 'xlsx', 'json'])('sends a customer no catalogue as %s', async (format) => {
+  const file = await product.get('sundrey', `/api/catalogue/${revisionId}/export.${format}`);
+  expect(file.statusCode).toBe(403);
+  expect(sentinelsIn(file.body)).toEqual([]);
+});
+
 it('answers a customer alike whatever the prices are', async () => {
-  const other = await startProduct(afterAll, testWorkshop(stockWith((index) => 30_000_000 - index * 997)));
+  const other = await startProduct(afterAll, {
+    catalogue: catalogueWith((index) => 30_000_000 - index * 997),
+  });
   const document = testInquiry('02-hydrochloric-acid.json');
   const answers = [];
   for (const { call, ask } of [product, other]) {

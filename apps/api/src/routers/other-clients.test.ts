@@ -1,6 +1,7 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { startProduct } from '../http/test-product.js';
-import { quickWorkshop } from '../workshop/test-workshop.js';
+import { quickWorkers } from '../workshop/quick-workers.js';
+import { runHere } from '../workshop/run-here.js';
 import {
   clientNames,
   makeTestOffer,
@@ -12,7 +13,7 @@ import {
   unblock,
 } from './test-job.js';
 
-const product = await startProduct(afterAll, quickWorkshop());
+const product = await startProduct(afterAll, { runJob: runHere(quickWorkers()) });
 let job: TestJob;
 let sent: string;
 let draft: string;

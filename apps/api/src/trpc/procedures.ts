@@ -43,3 +43,8 @@ export const engineerProcedure = procedureFor(Role.applications_engineer);
 /** Issues and prices offers again: sales support, and the engineer whose offers they are. */
 export const salesProcedure = procedureFor(Role.sales_support, Role.applications_engineer);
 export const approverProcedure = procedureFor(Role.approver);
+/** Enters items, prices and rules as data, and releases catalogues. */
+export const keeperProcedure = procedureFor(Role.catalogue_keeper);
+/** Reads every revision of the catalogue with its prices: all of the maker's people. */
+export const catalogueReaders: readonly Role[] = [Role.catalogue_keeper, ...houseRoles];
+export const catalogueReaderProcedure = procedureFor(...catalogueReaders);

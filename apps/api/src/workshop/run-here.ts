@@ -1,8 +1,7 @@
-import type { Workers } from './jobs.js';
-import type { RunJob } from './workshop.js';
+import type { RunJob, Workers } from './jobs.js';
 
 /** Does every job at once in this thread; whoever else asks waits. */
 export const runHere =
   (workers: Workers): RunJob =>
-  async (job, question) =>
-    workers[job](question);
+  async (job, order) =>
+    workers[job](order);

@@ -1,8 +1,7 @@
 import { availableParallelism } from 'node:os';
 import { Piscina } from 'piscina';
 import { refuse } from '../errors/refusal.js';
-import type { Jobs } from './jobs.js';
-import type { RunJob } from './workshop.js';
+import type { Jobs, RunJob } from './jobs.js';
 
 export interface WorkerPool {
   readonly run: RunJob;
@@ -13,6 +12,9 @@ export interface WorkerPool {
 const mostThreads = 4;
 /** A job that takes longer is stopped, and its thread with it [s]. */
 const jobLimitSeconds = 90;
+/** The same of those that go through a whole catalogue, however large. */
+const catalogueLimitSeconds = 300;
+const overWholeCatalogues: readonly (keyof Jobs)[] = ['audit', 'check', 'compare', 'readFile', 'writeFile'];
 const mostWaiting = 64;
 /** A thread that needs more is stopped; the API goes on [MiB]. */
 const memoryLimitMebibyte = 2048;
@@ -32,14 +34,17 @@ export function createWorkerPool(file: string): WorkerPool {
     resourceLimits: { maxOldGenerationSizeMb: memoryLimitMebibyte },
   });
   return {
-    run: async (job, question) => {
-      const limit = AbortSignal.timeout(jobLimitSeconds * 1000);
+    run: async (job, order, given) => {
+      const seconds = overWholeCatalogues.includes(job) ? catalogueLimitSeconds : jobLimitSeconds;
+      const limit = AbortSignal.timeout(seconds * 1000);
+      const signal = given === undefined ? limit : AbortSignal.any([limit, given]);
       if (pool.queueSize >= mostWaiting) throw refuse('TOO_BUSY', { waiting: pool.queueSize });
       try {
-        const answer: unknown = await pool.run(question, { name: job, signal: limit });
+        const answer: unknown = await pool.run(order, { name: job, signal });
         return answer as Jobs[typeof job]['answer'];
       } catch (error) {
-        if (limit.aborted) throw refuse('TOOK_TOO_LONG', { seconds: jobLimitSeconds });
+        if (limit.aborted) throw refuse('TOOK_TOO_LONG', { seconds });
+        if (signal.aborted) throw refuse('GIVEN_UP', {});
         throw error;
       }
     },

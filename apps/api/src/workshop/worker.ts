@@ -1,6 +1,5 @@
-import { currentStock } from './stock.js';
 import { createWorkers } from './workers.js';
 
 // One thread of the pool: it keeps its tables between questions.
 
-export const { solve, narrow, explain, render } = createWorkers(currentStock);
+export const { solve, narrow, explain, render, audit, check, compare, readFile, writeFile } = createWorkers();

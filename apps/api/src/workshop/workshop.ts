@@ -7,17 +7,11 @@ import {
   type QuotationTrouble,
 } from '@flangewise/quotation';
 import type { TRPCError } from '@trpc/server';
+import { type PackedCatalogue, unpackCatalogue } from '../catalogue/packed-catalogue.js';
 import { refuse } from '../errors/refusal.js';
 import { createBenches } from './benches.js';
-import type { Jobs } from './jobs.js';
+import type { Jobs, RunJob } from './jobs.js';
 import { readSystem } from './read-system.js';
-import type { Stock } from './stock.js';
-
-/** Asks for a job, wherever it is done. */
-export type RunJob = <J extends keyof Jobs>(
-  job: J,
-  question: Jobs[J]['question'],
-) => Promise<Jobs[J]['answer']>;
 
 export interface AssessOptions {
   readonly withEvidence?: boolean;
@@ -25,7 +19,7 @@ export interface AssessOptions {
   readonly specialsReleased?: boolean;
 }
 
-/** The catalogue in force, and everything that is computed over it. */
+/** A catalogue, and everything that is computed over it. */
 export interface Workshop {
   readonly catalogue: Catalogue;
   /** The list that a system is priced by. */
@@ -36,7 +30,8 @@ export interface Workshop {
   pricedRange(priceList: string): Range;
   /** Quick enough to be done at once. */
   assess(system: SystemInput, options?: AssessOptions): Assessment;
-  readonly run: RunJob;
+  /** Asks for a job over this catalogue. */
+  readonly run: <J extends keyof Jobs>(job: J, question: Jobs[J]['question']) => Promise<Jobs[J]['answer']>;
 }
 
 function refusePriceList({ message, path = '' }: QuotationTrouble, { offer }: PricedSystem): TRPCError {
@@ -44,7 +39,8 @@ function refusePriceList({ message, path = '' }: QuotationTrouble, { offer }: Pr
   return refuse('PRICE_LIST_UNKNOWN', { problem: message }, { fields: [field] });
 }
 
-export function createWorkshop({ catalogue }: Stock, run: RunJob): Workshop {
+export function createWorkshop(packed: PackedCatalogue, runJob: RunJob): Workshop {
+  const catalogue = unpackCatalogue(packed);
   const benches = createBenches(catalogue);
   const bench = benches.unpriced;
   return {
@@ -61,6 +57,6 @@ export function createWorkshop({ catalogue }: Stock, run: RunJob): Workshop {
       const system = readSystem(document);
       return assess(system, benchOf(system, bench), options);
     },
-    run,
+    run: (job, question) => runJob(job, { over: packed, question }),
   };
 }

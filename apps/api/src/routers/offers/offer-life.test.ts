@@ -1,12 +1,13 @@
 import { createHash } from 'node:crypto';
 import { afterAll, beforeAll, expect, it, vi } from 'vitest';
 import { startProduct } from '../../http/test-product.js';
-import { quickWorkshop } from '../../workshop/test-workshop.js';
+import { quickWorkers } from '../../workshop/quick-workers.js';
+import { runHere } from '../../workshop/run-here.js';
 import { makeTestOffer, quickInquiry, startJob, type TestJob, testInquiry, unblock } from '../test-job.js';
 
 vi.setConfig({ testTimeout: 60_000 });
 
-const product = await startProduct(afterAll, quickWorkshop());
+const product = await startProduct(afterAll, { runJob: runHere(quickWorkers()) });
 const { ask, call, get, database } = product;
 let job: TestJob;
 beforeAll(async () => {

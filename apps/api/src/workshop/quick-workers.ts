@@ -1,29 +1,22 @@
 import { benchOf, drawingFactsOf } from '@flangewise/constraints';
 import { billCsv, billViewOf, sectionSvg } from '@flangewise/documents';
 import { drawingModelOf } from '@flangewise/documents/drawings';
+import { unpackCatalogue } from '../catalogue/packed-catalogue.js';
 import { Audience } from '../generated/enums.js';
+import { type Benches, createBenches } from './benches.js';
 import type { Workers } from './jobs.js';
+import { keepLast } from './keep-last.js';
 import { readSystem } from './read-system.js';
-import { runHere } from './run-here.js';
-import { currentStock, type Stock } from './stock.js';
 import { createWorkers } from './workers.js';
-import { createWorkshop, type Workshop } from './workshop.js';
 
-const workshopOf = (stock: Stock, workers = createWorkers(stock)): Workshop =>
-  createWorkshop(stock, runHere(workers));
-
-let shared: Workshop | undefined;
-
-/** A workshop that does its jobs in the thread of the test; that of the stock in force is shared, for its tables. */
-export const testWorkshop = (stock?: Stock): Workshop =>
-  stock === undefined ? (shared ??= workshopOf(currentStock)) : workshopOf(stock);
+const opened = keepLast<Benches>(1);
 
 /** Of the documents of an offer the two that are made in no time; letter and specification take a second or two. */
-const quickDocuments: Workers['render'] = (question) => {
-  const { bench } = testWorkshop();
+const quickDocuments: Workers['render'] = ({ over, question }) => {
+  const { unpriced } = opened.get(over.key, () => createBenches(unpackCatalogue(over)));
   const { offer, assessment } = question;
   const system = readSystem(question.system);
-  const { range } = benchOf(system, bench);
+  const { range } = benchOf(system, unpriced);
   const facts = drawingFactsOf(system, range, assessment);
   const bill = billCsv(billViewOf(offer, system, range.items));
   const section = sectionSvg(drawingModelOf(facts)) ?? '';
@@ -33,8 +26,5 @@ const quickDocuments: Workers['render'] = (question) => {
   ]);
 };
 
-let quick: Workshop | undefined;
-
 /** For tests that make many offers and ask for other things than their paper. */
-export const quickWorkshop = (): Workshop =>
-  (quick ??= workshopOf(currentStock, { ...createWorkers(currentStock), render: quickDocuments }));
+export const quickWorkers = (): Workers => ({ ...createWorkers(), render: quickDocuments });
