@@ -7,6 +7,8 @@ import { choiceAt, engineChoices, filledWith, optionAt } from './choices.js';
 import { furthest } from './furthest.js';
 import { minimalConflict } from './minimal-conflict.js';
 import { ruleRevision } from './rule-revision.js';
+import { specialVesselsFor } from './special-candidates.js';
+import { benchOf, specialsOf } from './special-vessel.js';
 import { ruleIdOf } from './tabulate.js';
 import {
   type ChoiceStatement,
@@ -94,13 +96,16 @@ const rulesBetween = (question: Question, conflict: readonly SystemStatement[]):
     });
   const seen = told(failingIn(question.system, question.bench));
   if (seen.length > 0) return seen;
-  for (const statement of conflict) {
-    const filled = cheapest(statement.without(asked), question.bench);
-    if (filled === undefined) continue;
-    const nearest = told(failingIn(filledWith(asked, filled), question.bench));
-    if (nearest.length > 0) return nearest;
-  }
-  return named;
+  // Nearest with all else that was said and chosen; where that leaves nothing, with the conflict alone. That a wish is
+  // not met says less than what keeps it from being met.
+  const nearest = [question.system, asked].flatMap((whole) =>
+    conflict.flatMap((statement) => {
+      const filled = cheapest(statement.without(whole), question.bench);
+      const texts = filled === undefined ? [] : told(failingIn(filledWith(whole, filled), question.bench));
+      return texts.length === 0 ? [] : [texts];
+    }),
+  );
+  return nearest.find((texts) => texts.some(({ id }) => !id.startsWith('wish.'))) ?? nearest[0] ?? named;
 };
 
 /** The rules of the engine's own conflict, by title: where no nearest system has numbers to show. */
@@ -179,6 +184,26 @@ const repairsOf = (question: Question, conflict: readonly SystemStatement[]): re
     return change === undefined ? [] : [change];
   });
 
+/** A special vessel with which what was said and chosen would hold; only where no choice takes part in the conflict. */
+const specialFor = (
+  { system, bench }: Question,
+  conflict: readonly SystemStatement[],
+): string | undefined => {
+  if (system.specials.length > 0 || conflict.some((s) => s.kind === 'choice')) return undefined;
+  for (const special of specialVesselsFor(system)) {
+    const made = specialsOf({ ...system, specials: [special] }, bench.range);
+    const vessel = made.ok ? made.value[0]?.item : undefined;
+    if (vessel === undefined) continue;
+    const asked: System = {
+      ...system,
+      specials: [special],
+      sets: system.sets.map((set) => ({ ...set, choices: { ...set.choices, vessel: vessel.id } })),
+    };
+    if (isPossible(asked, benchOf(asked, bench))) return vessel.name;
+  }
+  return undefined;
+};
+
 const sentence = (conflict: readonly SystemStatement[]): string =>
   conflict.length === 1
     ? `“${conflict[0]?.text ?? ''}” alone leaves nothing of this range.`
@@ -238,6 +263,11 @@ export const explain = (system: System, bench: Bench, options: ExplainOptions = 
   }
   const conflicts = conflictsOf(question, options.most ?? 3);
   const only = conflicts.length === 1 ? conflicts[0] : undefined;
+  const special = only === undefined ? undefined : specialFor(question, only);
+  const beyond =
+    special === undefined
+      ? {}
+      : { special: `${special} would do, past the end of the range: to be reviewed and released.` };
   return {
     ...head,
     result: 'conflict',
@@ -245,6 +275,7 @@ export const explain = (system: System, bench: Bench, options: ExplainOptions = 
       statements: conflict.map(statementOf),
       rules: [...rulesBetween(question, conflict)],
       text: sentence(conflict),
+      ...beyond,
     })),
     repairs: [...(only === undefined ? repairTogether(question, conflicts) : repairsOf(question, only))],
   };

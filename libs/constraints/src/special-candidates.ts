@@ -13,26 +13,27 @@ const psFor = (processPaGauge: number): number => {
   return preferred ?? Math.ceil(needed / pressureStepPa) * pressureStepPa;
 };
 
-/**
- * The same inquiry answered with a special vessel, one document for each material of which specials are made. Only the
- * vessel is special; whether the rest of the range carries it, the rules decide.
- */
-export const specialDocuments = (document: SystemInput, system: System): readonly SystemInput[] => {
+/** The special vessels that would answer an inquiry of one set, one for each material of which specials are made. */
+export const specialVesselsFor = (system: System): readonly SpecialVessel[] => {
   if (system.sets.length !== 1) return [];
   const conditions = conditionsOf(system, 0);
   const { pressureMaxPaGauge, temperatureMaxK, vesselVolumeM3, hotVolumeM3, batchVolumeM3, fillLimit } =
     conditions;
   const volumeM3 = vesselVolumeM3 ?? (hotVolumeM3 ?? batchVolumeM3 ?? 0) / fillLimit;
   if (pressureMaxPaGauge === undefined || volumeM3 <= 0) return [];
-  return specialMaterials.map((material): SystemInput => {
-    const special: SpecialVessel = {
-      set: 0,
-      volumeL: Number((volumeM3 * 1000).toPrecision(2)),
-      pressurePaGauge: psFor(pressureMaxPaGauge),
-      maxTemperatureK:
-        Math.ceil(((temperatureMaxK ?? 293.15) - 273.15) / temperatureStepK) * temperatureStepK + 273.15,
-      material,
-    };
-    return { ...document, specials: [special] };
-  });
+  return specialMaterials.map((material) => ({
+    set: 0,
+    volumeL: Number((volumeM3 * 1000).toPrecision(2)),
+    pressurePaGauge: psFor(pressureMaxPaGauge),
+    maxTemperatureK:
+      Math.ceil(((temperatureMaxK ?? 293.15) - 273.15) / temperatureStepK) * temperatureStepK + 273.15,
+    material,
+  }));
 };
+
+/**
+ * The same inquiry answered with a special vessel, one document for each. Only the vessel is special; whether the rest
+ * of the range carries it, the rules decide.
+ */
+export const specialDocuments = (document: SystemInput, system: System): readonly SystemInput[] =>
+  specialVesselsFor(system).map((special) => ({ ...document, specials: [special] }));

@@ -92,6 +92,10 @@ export const explainAnswerSchema = z.strictObject({
       statements: z.array(statementSchema),
       rules: z.array(z.strictObject({ id: z.string(), title: z.string(), text: z.string() })),
       text: z.string(),
+      special: z
+        .string()
+        .optional()
+        .meta({ description: 'The special that would do, where the range ends before what was asked' }),
     }),
   ),
   repairs: z.array(changeSchema),

@@ -39,6 +39,7 @@ const conflictText = (conflict: Conflict, columns: number): string =>
     ...conflict.rules.map((r) =>
       hanging('    by ', r.text === `${r.title}.` ? r.text : `${r.title}: ${r.text}`, columns),
     ),
+    ...(conflict.special === undefined ? [] : [hanging('    ', conflict.special, columns)]),
   ].join('\n');
 
 const changeText = ({ text, priceDifference }: Change, currency: string | undefined): string =>

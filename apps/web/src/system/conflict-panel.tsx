@@ -22,7 +22,9 @@ export function ConflictPanel({ bench }: { readonly bench: Workbench }) {
         <>
           {answer.value.conflicts.map((conflict) => (
             <div key={conflict.text} className="mt-1">
-              <p className="say">{conflict.text}</p>
+              <p className="say">
+                {conflict.text} {conflict.special}
+              </p>
               {conflict.rules.slice(0, 3).map(({ id, text }) => (
                 <p key={id} className="say-sm text-ink2">
                   {text}
