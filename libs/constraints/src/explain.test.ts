@@ -16,7 +16,7 @@ const explained = (inquiry: InquiryInput): ExplainAnswer => {
 
 const hot = {
   media: [{ substance: 'hydrogen', role: 'gas' as const }],
-  pressure: { highest: '400.{1,2}bar' },
+  pressure: { highest: '400 bar' },
   temperature: { highest: '300 °C' },
 };
 
