@@ -1,4 +1,7 @@
-/** A variable takes one of the values 0 … size−1. */
+/**
+ * A variable takes one of the values 0 … size−1. Where several may be chosen, each in a quantity, each of them is a
+ * variable and its value the quantity; a slot that may stay empty has a value for that.
+ */
 export interface VariableSpec {
   readonly id: string;
   readonly size: number;
