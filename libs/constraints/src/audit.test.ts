@@ -24,6 +24,18 @@ describe('audit', () => {
     expect(deadItems.map(({ item }) => item)).not.toContain(disc.id);
   });
 
+  it('looks once at items that are alike to every rule, and names each of them', () => {
+    const twins = [1, 2, 3].map((k) => ({
+      ...tooStrong,
+      ...{ id: `RD-999${String(k)}`, name: `Make ${String(k)}`, leadTimeDays: k },
+    }));
+    const { deadItems, items } = audit(benchOf([...demoCatalogue.items, ...twins], [burstBelowPs]));
+    expect(items).toBe(demoCatalogue.items.length + twins.length);
+    const reasons = twins.map(({ id }) => deadItems.find(({ item }) => item === id)?.reason ?? '');
+    for (const [k, reason] of reasons.entries()) expect(reason).toContain(`Make ${String(k + 1)}: `);
+    expect(new Set(reasons.map((reason) => reason.replace(/^[^:]*/, ''))).size).toBe(1);
+  });
+
   it('names rules that others imply, and leaves those that only an inquiry makes bind', () => {
     const twin = { ...burstBelowPs, id: 'relief.twin', title: 'The same once more' };
     const { redundantRules } = audit(

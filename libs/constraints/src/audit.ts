@@ -1,8 +1,9 @@
 import { standardEnds } from '@flangewise/catalogue';
 import { type AuditAnswer, type Item, readDocument, type System, systemSchema } from '@flangewise/model';
 import type { Audit } from '@flangewise/solver';
+import { alikeItems } from './alike.js';
 import { gapsOf } from './audit-gaps.js';
-import { type Bench, compileFor } from './bench.js';
+import { type Bench, compileFor, createBench } from './bench.js';
 import type { Compiled } from './compile.js';
 import { optionAt } from './choices.js';
 import type { Rule } from './rule.js';
@@ -34,8 +35,19 @@ const isForSpecials = ({ rating }: Item): boolean =>
 const readsSpecials = (rule: Rule): boolean =>
   rule.form === 'judgement' && (rule.of.vessel ?? []).includes('special');
 
-/** Items that no whole system can have, each with the rules that leave none. */
-const deadItems = (found: Audit, { engine, variables }: Compiled, rules: readonly Rule[]) =>
+/** The range with one item of each that are alike, and all that stand for it. */
+const withoutRepeats = ({ range, rules }: Bench) => {
+  const groups = new Map(alikeItems(range.items.values()).map((group) => [group[0].id, group]));
+  const items = new Map([...groups].map(([id, [first]]) => [id, first]));
+  return { bench: createBench({ ...range, items }, rules), alikeTo: (id: string) => groups.get(id) ?? [] };
+};
+
+/** Items that no whole system can have, each with the rules that leave none, and those that are alike to it. */
+const deadItems = (
+  found: Audit,
+  { engine, variables }: Compiled,
+  { bench: { rules }, alikeTo }: ReturnType<typeof withoutRepeats>,
+) =>
   found.dead.flatMap(({ variable, value }) => {
     const slot = variables[variable];
     const item = slot === undefined ? null : optionAt(slot, value);
@@ -47,7 +59,7 @@ const deadItems = (found: Audit, { engine, variables }: Compiled, rules: readonl
       titles === ''
         ? 'no whole system has it; which rules keep it out was not found in time.'
         : `no whole system has it: whatever it is combined with, ${titles} leaves nothing.`;
-    return [{ item: item.id, reason: `${item.name}: ${reason}` }];
+    return alikeTo(item.id).map(({ id, name }) => ({ item: id, reason: `${name}: ${reason}` }));
   });
 
 /**
@@ -80,7 +92,8 @@ const redundantRules = (found: Audit, rules: readonly Rule[]): readonly string[]
  * and sensible inquiries that find nothing. Takes seconds: every rule is tried against all others.
  */
 export const audit = (bench: Bench): AuditAnswer => {
-  const compiled = compileFor(neutralSystem(), bench);
+  const lean = withoutRepeats(bench);
+  const compiled = compileFor(neutralSystem(), lean.bench);
   const answer = compiled.engine.audit({ mostTogether: 0, mostApart: 0, budget });
   const found = answer.status === 'proved' ? answer.value : answer.known;
   return {
@@ -88,8 +101,8 @@ export const audit = (bench: Bench): AuditAnswer => {
     ruleRevision,
     items: bench.range.items.size,
     rules: bench.rules.length,
-    deadItems: found === null ? [] : deadItems(found, compiled, bench.rules),
+    deadItems: found === null ? [] : deadItems(found, compiled, lean),
     redundantRules: found === null ? [] : [...redundantRules(found, bench.rules)],
-    gaps: [...gapsOf(bench)],
+    gaps: [...gapsOf(lean.bench)],
   };
 };
