@@ -258,7 +258,7 @@ const assessPorts = (rule: PortsRule, view: SetView): RuleResult | undefined => 
     shown: `${String(users.length)} of ${String(cover.ports.length)} ports`,
   };
   if (assignment.unplaced.length === 0)
-    return { ...base, status: 'met', text: `${rule.met} ${seatsText(ports)}.` };
+    return { ...base, status: 'met', text: `${rule.met} ${seatsText(ports)}` };
   const others = view.items === undefined ? '' : ` ${instead(rule, ports, view.items())}`;
   return { ...base, status: 'not met', text: `${lackText(rule, ports)}${others}` };
 };

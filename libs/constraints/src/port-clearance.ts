@@ -14,10 +14,6 @@ const radians = (degrees: number): number => (degrees * Math.PI) / 180;
 /** Room that stays free around what reaches down: 1 % of the bore, at least 1 mm [m]. */
 export const clearGapM = (bore: number): number => Math.max(0.001, bore / 1e5);
 
-/** Largest diameter at a radius between two radii, with the gap on either side [m]. */
-const between = (radiusM: number, inner: number, outer: number, gapM: number): number =>
-  2 * Math.min(radiusM - inner - gapM, outer - radiusM - gapM);
-
 /**
  * The largest diameter of a straight part that reaches down at a port and stands clear of the stirrer, at whatever height
  * the stirrer is fixed on its shaft: outside its circle, or between the shaft and the arms of an anchor or a ribbon.
@@ -31,8 +27,11 @@ export const besideStirrerM = (port: Port, stirrer: BelowCover['stirrer'], bore:
   const outside = 2 * (radiusM - sweptM - gapM);
   const hasArms = stirrer.impeller === 'anchor' || stirrer.impeller === 'double helical ribbon';
   if (!hasArms) return outside;
-  const inside = between(radiusM, stirrer.shaftDiameterM / 2, sweptM - stirrer.bladeWidthM, gapM);
-  return Math.max(outside, inside);
+  const inside = Math.min(
+    radiusM - stirrer.shaftDiameterM / 2 - gapM,
+    sweptM - stirrer.bladeWidthM - gapM - radiusM,
+  );
+  return Math.max(outside, 2 * inside);
 };
 
 /** The same for a coil: inside its turns or outside them. */

@@ -76,14 +76,26 @@ const size = (metres: number): string => shownQuantity(metres, 'm');
 const list = (words: readonly string[]): string =>
   words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} and ${words.at(-1) ?? ''}`;
 
+/** “N3 by pressure gauge”. */
 const seatText = ({ port, sizeM, user }: PortAssignment['placed'][number]): string => {
   const reducer = isAtMost(sizeM, user.sizeM) ? '' : ` (reducer ${size(sizeM)} to ${size(user.sizeM)})`;
-  return isSpare(user) ? `${port} free` : `${port} ${slots[user.slot].title.toLowerCase()}${reducer}`;
+  return isSpare(user)
+    ? `${port} to stay free`
+    : `${port} by ${slots[user.slot].title.toLowerCase()}${reducer}`;
 };
 
-/** Who takes which port. */
-export const seatsText = ({ assignment: { placed, free } }: SetPorts): string =>
-  [...placed.map(seatText), ...free.map((port) => `${port.name} free`)].join(', ');
+const byName = (a: string, b: string): number => a.localeCompare(b, 'en', { numeric: true });
+
+/** Who takes which port, and which are left. */
+export const seatsText = ({ assignment: { placed, free } }: SetPorts): string => {
+  const seats = placed.filter(({ user }) => !isSpare(user)).map(seatText);
+  const left = [
+    ...free.map(({ name }) => name),
+    ...placed.filter(({ user }) => isSpare(user)).map(({ port }) => port),
+  ].sort(byName);
+  const taken = seats.length === 0 ? '' : `Taken are ${list(seats)}. `;
+  return `${taken}${left.length === 0 ? 'None is free.' : `Free: ${left.join(', ')}.`}`;
+};
 
 /** Parts below the cover that keep a part off ports that are large enough for it. */
 export const hinderers = (rule: PortsRule, { cover, below, assignment }: SetPorts): readonly SlotName[] => {

@@ -56,7 +56,7 @@ export const accessoryCases: CasesOf = {
         name: 'a larger one than is left',
         parts: { relief: { portsM: [0.014] }, coil: { portsM: [0.014, 0.014] } },
         is: 'not met',
-        says: /no port left for coil .*: taken are N1 .* and N2 /,
+        says: /no port left for coil .*: taken are N1 by .* and N2 by /,
       },
       {
         name: 'larger than any',
@@ -68,7 +68,7 @@ export const accessoryCases: CasesOf = {
         name: 'a small part in a larger port',
         parts: { pressureGauge: { portsM: [0.006] } },
         is: 'met',
-        says: /N3 pressure gauge \(reducer 10\W+mm to 6\W+mm\)/u,
+        says: /N3 by pressure gauge \(reducer 10\W+mm to 6\W+mm\)/u,
       },
       {
         name: 'reaching down just clear of the stirrer',
@@ -151,7 +151,7 @@ export const accessoryCases: CasesOf = {
           cover: { ports: large },
         },
         is: 'met',
-        says: /N1 multi-port piece, N1a relief, N1b pressure gauge/,
+        says: /N1 by multi-port piece, N1a by relief and N1b by pressure gauge/,
       },
       {
         name: 'two on one large port without a piece for it',
