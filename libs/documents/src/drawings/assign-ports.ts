@@ -1,10 +1,11 @@
-import { type CoverPort, type SlotName, slotPath, type SlotPath } from '@flangewise/model';
+import { type CoverPort, parseSlotPath, type SlotName, slotPath, type SlotPath } from '@flangewise/model';
 import type { DrawnPort, ItemsBySlot } from './drawing-model.js';
 
 /** Slots that may sit on the cover, the hardest to place first. */
 const portSlots = [
   'relief',
   'coil',
+  'portPiece',
   'charging',
   'condenser',
   'sightGlass',
@@ -14,6 +15,14 @@ const portSlots = [
   'processProbe',
   'pressureGauge',
 ] as const satisfies readonly SlotName[];
+
+/** The size of the one sort of port that a part needs, where this one is larger [mm]. */
+const reducedTo = (port: CoverPort, items: ItemsBySlot, path: SlotPath): number | null => {
+  const slot = parseSlotPath(path)?.slot;
+  const sizes = [...new Set(slot === undefined ? [] : (items[slot]?.portsM ?? []))];
+  const [size] = sizes;
+  return size === undefined || sizes.length > 1 || size >= port.diameterM - 1e-9 ? null : size * 1000;
+};
 
 interface Assignment {
   readonly set: number;
@@ -40,11 +49,21 @@ export const assignPorts = (
       }
     }
   }
-  return ports.map((port) => ({
-    name: port.name,
-    diameter: port.diameterM * 1000,
-    circle: port.boltCircleM * 1000,
-    angle: port.angleDeg,
-    slot: taken.get(port.name) ?? null,
-  }));
+  return ports.map((port) => {
+    const slot = taken.get(port.name) ?? null;
+    return {
+      name: port.name,
+      diameter: port.diameterM * 1000,
+      circle: port.boltCircleM * 1000,
+      angle: port.angleDeg,
+      tilt: port.tiltDeg,
+      slot,
+      reducedTo: slot === null ? null : reducedTo(port, items, slot),
+      above: [...taken].flatMap(([name, path]) =>
+        name.startsWith(port.name) && /^[a-z]$/.test(name.slice(port.name.length))
+          ? [{ name, slot: path }]
+          : [],
+      ),
+    };
+  });
 };

@@ -1,3 +1,5 @@
+import { baffleAnglesDeg, type SlotName, type SlotPath, slotPath } from '@flangewise/model';
+import { formatNumber } from '@flangewise/quantities';
 import { polyline, type Point } from './contour.js';
 import type { DrawingModel, DrawnPort } from './drawing-model.js';
 import type { Part, Scene, Shape } from './scene.js';
@@ -12,70 +14,170 @@ const onCircle = (diameter: number, angleDeg: number): Point => {
   return [(-diameter / 2) * Math.sin(angle), (diameter / 2) * Math.cos(angle)];
 };
 
-const boltShapes = (layout: SetLayout): Shape[] => {
-  const { bolt, set } = layout;
-  if (set.closure?.kind !== 'bolted') return [];
-  return Array.from({ length: bolt.count }, (_, i) =>
-    onCircle(2 * bolt.circle, (360 * (i + 0.5)) / bolt.count),
-  ).flatMap((centre) => [
-    circle(centre, 0.85 * bolt.diameter, { line: 'fine' }),
-    circle(centre, 0.5 * bolt.diameter, { line: 'thin' }),
-  ]);
-};
+/** The plate as far as its seal; closure and bolts stand outside of what the plan is for. */
+const plateRadius = ({ set, inner, coverRadius }: SetLayout): number =>
+  Math.min(coverRadius, Math.max(1.1 * inner, set.seal === null ? 0 : 0.54 * set.seal.diameter));
 
-/** Gaps of a clamp in two parts, or of three segments. */
-const gaps = (layout: SetLayout): Shape[] => {
-  const kind = layout.set.closure?.kind;
-  const angles = kind === 'segment' ? [60, 180, 300] : kind === 'clamp' ? [90, 270] : [];
-  const [from, to] = [layout.outer + 4 * layout.detail, layout.closureRadius];
-  return angles.map((angle) => stroke('fine', polyline(onCircle(2 * from, angle), onCircle(2 * to, angle))));
-};
-
+/** A port with its flange: filled where something sits on it, crossed where a plug closes it; a tilted one leans outwards. */
 const portShapes = (port: DrawnPort): Shape[] => {
   const centre = onCircle(port.circle, port.angle);
+  const [x, y] = centre;
+  const h = port.diameter * 0.35;
+  const lean = 2 * port.diameter * Math.sin((port.tilt * Math.PI) / 180);
   return [
-    circle(centre, port.diameter * 0.82),
+    ...(port.tilt === 0 ? [] : [circle(centre, port.diameter * 0.82, { line: 'hidden' })]),
+    circle(onCircle(port.circle + 2 * lean, port.angle), port.diameter * 0.82),
     circle(centre, port.diameter / 2, { fill: port.slot === null ? 'part' : 'solid' }),
+    ...(port.slot === null
+      ? [stroke('fine', polyline([x - h, y - h], [x + h, y + h]), polyline([x - h, y + h], [x + h, y - h]))]
+      : []),
   ];
 };
 
-/** Size of the port names: as large as the room between neighbours on a circle allows. */
-const labelSize = (layout: SetLayout, ports: readonly DrawnPort[]): number => {
-  const rooms = ports
-    .filter((port) => port.circle > 0)
-    .map((port) => {
-      const neighbours = ports.filter((other) => Math.abs(other.circle - port.circle) < 1).length;
-      return (Math.PI * (port.circle + 3 * port.diameter)) / neighbours / 2.1;
-    });
-  return Math.min(layout.closureRadius * 0.15, ...rooms);
-};
+/** Parts on a multi-port piece stand around it. */
+const aboveParts = (port: DrawnPort): Part[] =>
+  port.above.map(({ slot }, i) => {
+    const [x, y] = onCircle(port.circle, port.angle);
+    const [dx, dy] = onCircle(2.1 * port.diameter, port.angle + (i - (port.above.length - 1) / 2) * 70);
+    return { slot, shapes: [circle([x + dx, y + dy], port.diameter * 0.3, { fill: 'solid' })] };
+  });
 
-const portLabel = (port: DrawnPort, size: number): Shape => {
-  const radius = port.circle / 2 + port.diameter * 0.82 + size * 0.85;
-  return { kind: 'text', at: onCircle(2 * radius, port.angle), size, text: port.name };
-};
+export interface CoverPlanOptions {
+  /** `seats`: name, size and who sits there; `names`: the name alone, where a schedule stands beside the plan. */
+  readonly labels?: 'seats' | 'names';
+}
 
-const plateShapes = (layout: SetLayout): Shape[] => {
-  const { closureRadius, coverRadius, outer, set, detail: u } = layout;
-  const gripped = set.closure !== null && set.closure.kind !== 'bolted';
-  const boss = Math.min(outer * 0.955, coverRadius);
+interface Label {
+  readonly port: DrawnPort;
+  /** Which ring of labels, from 0: neighbours that are close take turns. */
+  readonly ring: number;
+}
+
+/** Who sits there, in a word. */
+const seatText = (port: DrawnPort, titles: ReadonlyMap<SlotPath, string>): string =>
+  [
+    port.slot === null ? 'free' : (titles.get(port.slot) ?? port.slot),
+    ...port.above.map(({ slot }) => titles.get(slot) ?? slot),
+  ].join(', ');
+
+const tiltText = ({ tilt }: DrawnPort): string => (tilt === 0 ? '' : `, ${formatNumber(tilt)}°`);
+
+/** Mean width of a letter in heights of the lettering. */
+const letter = 0.55;
+
+/** Texts of a label from the top, with their heights. */
+type Lines = (port: DrawnPort) => readonly { readonly text: string; readonly height: number }[];
+
+const labelShapes = (
+  { port, ring }: Label,
+  { plate, size, linesOf }: { plate: number; size: number; linesOf: Lines },
+): Shape[] => {
+  const lines = linesOf(port);
+  const width = Math.max(...lines.map(({ text, height }) => text.length * height * letter));
+  const outer = 2 * plate + ((lines.length === 1 ? 1.9 : 2.6) + 4.6 * ring) * size;
+  const [x, y] = onCircle(outer, port.angle);
+  // Beside the plate a label begins where its line ends; above and below it stands in the middle.
+  const at = x + (Math.sign(x) * Math.abs(x / (outer / 2)) * width) / 2;
+  const end = onCircle(outer - (lines.length === 1 ? 1.2 : 1.8) * size, port.angle);
   return [
-    ...(gripped ? [circle([0, 0], closureRadius)] : []),
-    ...gaps(layout),
-    circle([0, 0], gripped ? boss : coverRadius),
-    ...(set.seal === null ? [] : [circle([0, 0], set.seal.diameter / 2, { fill: 'none', line: 'hidden' })]),
-    ...(set.coupling === null
+    stroke('thin', polyline(onCircle(port.circle + 1.64 * port.diameter, port.angle), end)),
+    ...lines.map(({ text, height }, i): Shape => ({
+      kind: 'text',
+      at: [at, y + (i - (lines.length - 1) / 2) * size * 0.98],
+      size: height,
+      text,
+    })),
+  ];
+};
+
+/** Names, sizes and users around the plate, each with a line to its port; neighbours that are close take turns. */
+const seatLabels = (
+  layout: SetLayout,
+  ports: readonly DrawnPort[],
+  titles: ReadonlyMap<SlotPath, string>,
+): Shape[] => {
+  const plate = plateRadius(layout);
+  const size = plate * (ports.length > 12 ? 0.088 : 0.1);
+  const sorted = ports.toSorted((a, b) => a.angle - b.angle);
+  const closest = Math.min(
+    360,
+    ...sorted.map((port, i) => apart(port.angle, sorted[(i + 1) % sorted.length]?.angle ?? 0)),
+  );
+  const isClose = ports.length > 1 && closest < 36;
+  const linesOf: Lines = (port) => [
+    { text: `${port.name}  Ø ${formatNumber(port.diameter)}${tiltText(port)}`, height: size },
+    { text: seatText(port, titles), height: 0.9 * size },
+  ];
+  return sorted.flatMap((port, i) =>
+    labelShapes({ port, ring: isClose ? i % 2 : 0 }, { plate, size, linesOf }),
+  );
+};
+
+const nameLabels = (layout: SetLayout, ports: readonly DrawnPort[]): Shape[] => {
+  const plate = plateRadius(layout);
+  const size = plate * (ports.length > 12 ? 0.15 : 0.18);
+  const linesOf: Lines = ({ name }) => [{ text: name, height: size }];
+  return ports.flatMap((port) => labelShapes({ port, ring: 0 }, { plate, size, linesOf }));
+};
+
+/** Between two directions [deg]. */
+const apart = (a: number, b: number): number => {
+  const turn = Math.abs(a - b) % 360;
+  return Math.min(turn, 360 - turn);
+};
+
+const dashed = (diameter: number): Shape => circle([0, 0], diameter / 2, { fill: 'none', line: 'hidden' });
+
+/** What stands below the cover and what hangs from it has to stand clear of. */
+const belowParts = (layout: SetLayout): Part[] => {
+  const { set, inner } = layout;
+  const { stirrer, coil, baffles } = set;
+  const hasArms = stirrer?.impeller === 'anchor' || stirrer?.impeller === 'double helical ribbon';
+  const at = (slot: SlotName, shapes: readonly Shape[]): Part => ({
+    slot: slotPath(slot, set.index),
+    shapes,
+  });
+  return [
+    at('vessel', [dashed(2 * inner)]),
+    ...(stirrer === null
       ? []
       : [
-          circle([0, 0], Math.min(28 * layout.couplingScale, layout.neckRadius)),
-          circle([0, 0], layout.shaftRadius),
+          at('stirrer', [
+            dashed(stirrer.diameter),
+            ...(hasArms ? [dashed(stirrer.diameter - 2 * stirrer.bladeWidth)] : []),
+          ]),
         ]),
-    ...(set.closure?.kind === 'segment' ? [circle([closureRadius - 22 * u, 0], 8 * u)] : []),
+    ...(coil === null
+      ? []
+      : [at('coil', [dashed(coil.diameter - coil.tube), dashed(coil.diameter + coil.tube)])]),
+    ...(baffles === null
+      ? []
+      : [
+          at('baffles', [
+            stroke(
+              'hidden',
+              ...baffleAnglesDeg(baffles.count).map((angle) =>
+                polyline(onCircle(2 * (inner - baffles.width), angle), onCircle(2 * inner, angle)),
+              ),
+            ),
+          ]),
+        ]),
   ];
 };
 
+const plateShapes = (layout: SetLayout): Shape[] => [
+  circle([0, 0], plateRadius(layout)),
+  ...(layout.set.seal === null ? [] : [dashed(layout.set.seal.diameter)]),
+  ...(layout.set.coupling === null
+    ? []
+    : [
+        circle([0, 0], Math.min(28 * layout.couplingScale, layout.neckRadius)),
+        circle([0, 0], layout.shaftRadius),
+      ]),
+];
+
 const axes = (layout: SetLayout, ports: readonly DrawnPort[]): Shape[] => {
-  const reach = layout.closureRadius * 1.12;
+  const reach = plateRadius(layout) * 1.04;
   const circles = [...new Set(ports.map((port) => port.circle))].filter((diameter) => diameter > 0);
   return [
     ...circles.map((diameter) => circle([0, 0], diameter / 2, { fill: 'none', line: 'centre' })),
@@ -83,24 +185,37 @@ const axes = (layout: SetLayout, ports: readonly DrawnPort[]): Shape[] => {
   ];
 };
 
-/** The cover of one set from above with its ports, front at the bottom; undefined while no cover is chosen. */
-export const coverPlanOf = (model: DrawingModel, setIndex: number): Scene | undefined => {
+/**
+ * The cover of one set from above with who sits where, front at the bottom: ports to scale with tilt, the neck that keeps
+ * the middle, and dashed what stands below. Undefined while no cover is chosen.
+ */
+export const coverPlanOf = (
+  model: DrawingModel,
+  setIndex: number,
+  options: CoverPlanOptions = {},
+): Scene | undefined => {
   const set = model.sets.find(({ index }) => index === setIndex);
   if (set?.cover == null) return undefined;
   const layout = layoutOf(set);
   const { ports } = set.cover;
-  const size = labelSize(layout, ports);
+  const slots = sceneSlotsOf(model, [set]);
+  const titles = new Map(slots.map(({ path, title }) => [path, title]));
   const parts: Part[] = [
-    { slot: `sets[${set.index}].cover`, shapes: [...plateShapes(layout), ...boltShapes(layout)] },
+    { slot: `sets[${set.index}].cover`, shapes: plateShapes(layout) },
     { slot: null, shapes: axes(layout, ports) },
-    { slot: null, shapes: ports.map((port) => portLabel(port, size)) },
+    ...belowParts(layout),
+    {
+      slot: null,
+      shapes: options.labels === 'names' ? nameLabels(layout, ports) : seatLabels(layout, ports, titles),
+    },
     ...ports.map((port): Part => ({ slot: port.slot, shapes: portShapes(port) })),
+    ...ports.flatMap(aboveParts),
   ];
   return {
     title: `cover from above, ${model.title}`,
     bounds: boundsOf(parts),
     parts,
-    slots: sceneSlotsOf(model, [set]),
+    slots,
     dimensions: [],
     labels: [],
     broken: false,

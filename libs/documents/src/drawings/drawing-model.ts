@@ -63,7 +63,13 @@ export interface DrawnPort {
   readonly circle: number;
   /** Clockwise from the front, seen from above [deg]. */
   readonly angle: number;
+  /** Outwards [deg]. */
+  readonly tilt: number;
   readonly slot: SlotPath | null;
+  /** Size to which a reducer brings it; null without one. */
+  readonly reducedTo: number | null;
+  /** Parts on the ports that the part on this one offers, by name. */
+  readonly above: readonly { readonly name: string; readonly slot: SlotPath }[];
 }
 
 export interface DrawnSet {

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import {
   alternateSystem,
   boltedSystem,
+  crowdedCover,
   glassSystem,
   linedSystem,
   pilotSystem,
@@ -32,8 +33,17 @@ const steelAndGlassOnOneFrame = (): string => section(alternateSystem());
 const coverOfSegmentVessel = (): string =>
   lines(
     sceneToSvg(coverPlanOf(drawingModelOf(segmentSystem()), 0)!, {
-      width: 240,
-      height: 240,
+      width: 540,
+      height: 420,
+      callouts: 'none',
+    }),
+  );
+
+const coverWithTwoCirclesOfPorts = (): string =>
+  lines(
+    sceneToSvg(coverPlanOf(drawingModelOf(crowdedCover()), 0, { labels: 'names' })!, {
+      width: 300,
+      height: 300,
       callouts: 'none',
     }),
   );
@@ -51,6 +61,7 @@ describe('golden drawings', () => {
     ['pilot-400-l', pilotFourHundredLitres],
     ['steel-and-glass', steelAndGlassOnOneFrame],
     ['cover-plan', coverOfSegmentVessel],
+    ['cover-plan-crowded', coverWithTwoCirclesOfPorts],
     ['thumbnail-glass', thumbnailOfGlassVessel],
   ])('%s', async (name, draw) => {
     await expect(draw()).toMatchFileSnapshot(`golden/${name}.svg`);

@@ -46,7 +46,7 @@ const Parts = ({ parts }: { parts: readonly PartRow[] }) => (
 );
 
 const Nozzles = ({ table, view, plan }: { table: NozzleTable; view: SpecificationView; plan: number }) => {
-  const scene = coverPlanOf(view.drawing, table.set);
+  const scene = coverPlanOf(view.drawing, table.set, { labels: 'names' });
   return (
     <View style={{ marginTop: px(11) }} wrap={false}>
       <Text style={[style.section, { marginTop: 0 }]}>{printText(table.heading)}</Text>
@@ -134,7 +134,7 @@ const remarks = (view: SpecificationView): string =>
     view.drawing.sets.some(({ levels }) => levels !== null)
       ? 'Levels: cold, and at the highest temperature (dashed).'
       : '',
-    'Ports are turned into view; fittings, coupling and motor are drawn in proportion.',
+    'Ports are turned into view; fittings, coupling and motor are drawn in proportion. In the plan of the cover, front below, dashed: seal, vessel and what stands in it.',
   ]
     .filter((part) => part !== '')
     .join(' ');

@@ -1,6 +1,6 @@
 import { parseSlotPath, setName, type SlotPath, slots } from '@flangewise/model';
 import { formatNumber } from '@flangewise/quantities';
-import type { DrawingModel } from '../drawings/drawing-model.js';
+import type { DrawingModel, DrawnPort } from '../drawings/drawing-model.js';
 
 /** The ports of one cover. */
 export interface NozzleTable {
@@ -14,14 +14,27 @@ export interface NozzleTable {
   }[];
 }
 
-const useText = (slot: SlotPath | null, numbers: ReadonlyMap<SlotPath, number>): string => {
-  const parsed = slot === null ? undefined : parseSlotPath(slot);
-  if (slot === null || parsed === undefined) return 'free, plugged';
-  const number = numbers.get(slot);
-  return `${number === undefined ? '' : `${String(number)} `}${slots[parsed.slot].title}`;
+const placeText = ({ circle, angle, tilt }: DrawnPort): string => {
+  const place = circle === 0 ? 'centre' : `${formatNumber(angle)}°, Ø ${formatNumber(circle)}`;
+  return tilt === 0 ? place : `${place}, tilted ${formatNumber(tilt)}°`;
 };
 
-/** The nozzle schedule: bore, place on the circle, what sits on it. */
+const titleText = (path: SlotPath, numbers: ReadonlyMap<SlotPath, number>): string => {
+  const parsed = parseSlotPath(path);
+  const number = numbers.get(path);
+  return parsed === undefined
+    ? path
+    : `${number === undefined ? '' : `${String(number)} `}${slots[parsed.slot].title}`;
+};
+
+const useText = ({ slot, reducedTo, above }: DrawnPort, numbers: ReadonlyMap<SlotPath, number>): string => {
+  if (slot === null) return 'free, plugged';
+  const reducer = reducedTo === null ? '' : `, reducer to Ø ${formatNumber(reducedTo)}`;
+  const seats = above.map((seat) => `${seat.name.slice(-1)} ${titleText(seat.slot, numbers)}`);
+  return `${titleText(slot, numbers)}${reducer}${seats.length === 0 ? '' : `: ${seats.join(', ')}`}`;
+};
+
+/** The nozzle schedule: bore, place on its circle, tilt, what sits on it. */
 export const nozzleTablesOf = (
   drawing: DrawingModel,
   numbers: ReadonlyMap<SlotPath, number>,
@@ -36,8 +49,8 @@ export const nozzleTablesOf = (
         rows: cover.ports.map((port) => ({
           name: port.name,
           size: `Ø ${formatNumber(port.diameter)}`,
-          place: port.circle === 0 ? 'centre' : `${formatNumber(port.angle)}°`,
-          use: useText(port.slot, numbers),
+          place: placeText(port),
+          use: useText(port, numbers),
         })),
       },
     ];
