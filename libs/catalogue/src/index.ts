@@ -6,7 +6,6 @@ export * from './demo-catalogue.js';
 export * from './choice-troubles.js';
 export * from './find-items.js';
 export { elasticLimitPa, permissibleExternalPressurePa } from './external-pressure.js';
-export * from './item-table.js';
 export * from './preferred-pressure.js';
 export * from './pressure-wall.js';
 export * from './range.js';

@@ -10,7 +10,8 @@ export interface InputTrouble {
   readonly message: string;
 }
 
-const pathText = (path: readonly PropertyKey[]): string =>
+/** Where something stands in a document: `sets[0].stirrer`. */
+export const pathText = (path: readonly PropertyKey[]): string =>
   path.reduce<string>(
     (text, key) =>
       typeof key === 'number' ? `${text}[${key}]` : text === '' ? String(key) : `${text}.${String(key)}`,
