@@ -16,6 +16,7 @@ export { numberSystem } from './drawings/number-system.js';
 export { sectionOf, type SectionOptions } from './drawings/section.js';
 export { type MarkPiece, statusKeys, statusMarks } from './drawings/status-mark.js';
 export { coverPlanOf } from './drawings/cover-plan.js';
+export { type NozzleTable, nozzleTablesOf } from './views/nozzle-tables.js';
 export { thumbnailSvg, type ThumbnailOptions } from './drawings/thumbnail.js';
 export { vesselDetailOf } from './drawings/vessel-detail.js';
 export { checkCountText, type CheckRow, checkRowsOf } from './views/check-rows.js';

@@ -3,7 +3,10 @@ import type { SlotPath } from '@flangewise/model';
 import {
   arrangeSheet,
   coverPlanOf,
+  type DrawingModel,
   drawingModelOf,
+  type NozzleTable,
+  nozzleTablesOf,
   numberSystem,
   type Scene,
   sectionOf,
@@ -16,7 +19,9 @@ export interface Scenes {
   readonly section: Scene | undefined;
   /** The vessel alone, for narrow screens. */
   readonly detail: Scene | undefined;
-  readonly coverPlan: Scene | undefined;
+  /** The cover from above, with who sits where, and with names alone for where there is little room. */
+  readonly cover:
+    { readonly seats: Scene; readonly names: Scene; readonly nozzles: NozzleTable['rows'] } | undefined;
   /** Numbers of all chosen slots of all sets, as the documents have them. */
   readonly numbers: ReadonlyMap<SlotPath, number>;
   /** Slots that have a callout: the others are listed beside the drawing. */
@@ -26,7 +31,7 @@ export interface Scenes {
 const nothing: Scenes = {
   section: undefined,
   detail: undefined,
-  coverPlan: undefined,
+  cover: undefined,
   numbers: new Map(),
   drawn: new Set(),
 };
@@ -44,6 +49,18 @@ const spoken = (verdicts: DrawingFacts['verdicts']): DrawingFacts['verdicts'] =>
 
 /** Numbers and callouts do not hang on the size of the sheet; one for all of them. */
 const sheet = { width: 900, height: 660, callouts: 'columns' } as const;
+
+const coverOf = (
+  model: DrawingModel,
+  set: number,
+  numbers: ReadonlyMap<SlotPath, number>,
+): Scenes['cover'] => {
+  const seats = coverPlanOf(model, set);
+  const names = coverPlanOf(model, set, { labels: 'names' });
+  if (seats === undefined || names === undefined) return undefined;
+  const table = nozzleTablesOf(model, numbers).find((one) => one.set === set);
+  return { seats, names, nozzles: table?.rows ?? [] };
+};
 
 /** What there is to draw of one vessel set with everything that it shares. */
 export function useScenes(facts: DrawingFacts | undefined, set: number): Scenes {
@@ -63,7 +80,7 @@ export function useScenes(facts: DrawingFacts | undefined, set: number): Scenes 
     return {
       section,
       detail: vesselDetailOf(model, set),
-      coverPlan: coverPlanOf(model, set),
+      cover: coverOf(model, set, numbers),
       numbers,
       drawn: new Set(callouts.map(({ slot }) => slot.path)),
     };

@@ -7,6 +7,7 @@ import { SheetFrame } from '../drawing/sheet-frame';
 import type { Scenes } from '../drawing/use-scenes';
 import { useWidth } from '../drawing/use-width';
 import { Empty } from '../look/notice';
+import { CoverSheet } from './cover-sheet';
 import { NotDrawn } from './not-drawn';
 import { SlotList } from './slot-list';
 import type { SlotRow } from './slot-rows';
@@ -63,30 +64,6 @@ function Drawing({
   );
 }
 
-function CoverPlan({
-  scenes,
-  selected,
-  onSelect,
-}: Pick<DrawingSheetProps, 'scenes' | 'selected' | 'onSelect'>) {
-  if (scenes.coverPlan === undefined) return null;
-  return (
-    <figure className="w-[132px] max-md:hidden">
-      <figcaption className="lab text-center">Cover from above</figcaption>
-      <SectionDrawing
-        scene={scenes.coverPlan}
-        width={132}
-        height={132}
-        callouts="none"
-        numbers={scenes.numbers}
-        dimensions={false}
-        selected={selected}
-        onSelect={onSelect}
-        idPrefix="cover-"
-      />
-    </figure>
-  );
-}
-
 /** The system on a sheet: the section as the form, or the plain list of its slots. */
 export function DrawingSheet(props: DrawingSheetProps) {
   const { scenes, rows, selected, onSelect, nameOf, view, onView, tabs, titleBlock } = props;
@@ -112,12 +89,10 @@ export function DrawingSheet(props: DrawingSheetProps) {
       {view === 'drawing' ? (
         <>
           <Drawing scenes={scenes} selected={selected} onSelect={onSelect} />
-          <div className="flex items-start gap-5 px-4 pb-3 max-sm:hidden">
-            <CoverPlan scenes={scenes} selected={selected} onSelect={onSelect} />
-            <div className="min-w-0 grow self-end">
-              <NotDrawn rows={rows} drawn={scenes.drawn} selected={selected} onSelect={onSelect} />
-            </div>
+          <div className="px-4 pb-3 max-sm:hidden">
+            <NotDrawn rows={rows} drawn={scenes.drawn} selected={selected} onSelect={onSelect} />
           </div>
+          <CoverSheet scenes={scenes} selected={selected} onSelect={onSelect} />
           <div className="border-t border-hair sm:hidden">
             <SlotList rows={rows} selected={selected} nameOf={nameOf} onSelect={onSelect} />
           </div>

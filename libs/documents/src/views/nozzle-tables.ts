@@ -11,6 +11,8 @@ export interface NozzleTable {
     readonly size: string;
     readonly place: string;
     readonly use: string;
+    /** Slot of the part that sits there; null where it is free. */
+    readonly slot: SlotPath | null;
   }[];
 }
 
@@ -51,6 +53,7 @@ export const nozzleTablesOf = (
           size: `Ø ${formatNumber(port.diameter)}`,
           place: placeText(port),
           use: useText(port, numbers),
+          slot: port.slot,
         })),
       },
     ];
