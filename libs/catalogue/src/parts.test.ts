@@ -37,16 +37,20 @@ describe('materials', () => {
 
 describe('seals', () => {
   /**
-   * Limits of seal materials in °C. FKM, FFKM and PTFE: suppliers' O-ring tables at high temperature (read);
+   * Limits of seal materials in °C. FKM, FFKM, HNBR, FEPM, VMQ and PTFE: suppliers' O-ring tables (read);
    * EPDM and graphite from memory, unverified.
    */
   const limits: Readonly<Record<string, readonly [number, number]>> = {
     FKM: [-20, 200],
     FFKM: [-15, 260],
     EPDM: [-45, 150],
+    HNBR: [-30, 150],
+    FEPM: [-5, 200],
+    VMQ: [-60, 200],
     PTFE: [-200, 260],
     graphite: [-200, 450],
   };
+  const elastomers = ['FKM', 'FFKM', 'EPDM', 'HNBR', 'FEPM', 'VMQ'];
   const seals = of('seal');
 
   test.each(seals)('%s stays within its material', (_, seal) => {
@@ -66,7 +70,7 @@ describe('seals', () => {
 
   test('elastomers do not claim to stand rapid decompression, the others do', () => {
     for (const [name, { material, standsDecompression }] of seals) {
-      expect(standsDecompression, name).toBe(!['FKM', 'FFKM', 'EPDM'].includes(material));
+      expect(standsDecompression, name).toBe(!elastomers.includes(material));
     }
   });
 
@@ -223,6 +227,7 @@ describe('internals and accessories', () => {
       'sampling',
       'bottomValve',
       'condenser',
+      'portPiece',
       'processProbe',
     ];
     const mere = demoCatalogue.items.filter((i) => slots.includes(i.slot) && i.families.includes('Mere'));

@@ -1,14 +1,28 @@
 import { describe, expect, test } from 'vitest';
 import { catalogueRevision } from '../catalogue-revision.js';
 import { demoCatalogue } from '../demo-catalogue.js';
-import { itemsOfSlot } from '../find-items.js';
-import { computedItems, revisionOf } from './generated-data.js';
+import { priceLists } from '../prices.js';
+import { generatedRange, revisionOf, typedPriceLists, withSeriesPrices } from './generated-data.js';
 
-describe('computed data files', () => {
-  const computed = computedItems();
+describe('generated data files', () => {
+  const { items, seriesPricesEur } = generatedRange();
 
-  test.each(['vessel', 'cover'] as const)('every %s on file is what its design gives today', (slot) => {
-    expect(itemsOfSlot(demoCatalogue, slot)).toEqual(computed[slot]);
+  test('every item on file is what is typed, or what its design or series gives today', () => {
+    expect(demoCatalogue.items).toEqual(items);
+  });
+
+  test('every price on file is typed, or that of its series', () => {
+    const lists = typedPriceLists().map((list) => withSeriesPrices(list, seriesPricesEur));
+    expect(priceLists).toEqual(lists);
+  });
+
+  test('names tell the items of a slot and family apart', () => {
+    const seen = new Map<string, string>();
+    for (const { id, slot, name, families } of items) {
+      const key = `${slot}|${name}|${families.join()}`;
+      expect(seen.get(key), `${id} ${name}`).toBeUndefined();
+      seen.set(key, id);
+    }
   });
 
   test('the revision names the items on file', () => {

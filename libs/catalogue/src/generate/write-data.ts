@@ -1,19 +1,25 @@
 /**
- * Writes the computed data files of the demo range: vessels and covers from their designs, then the revision of all
- * items. Run by `npm run generate -w @flangewise/catalogue`; a test holds the files against the designs.
+ * Writes the data files of the demo range: every item from what is typed and designed, the price lists, and the
+ * revision that names it. Run by `npm run generate -w @flangewise/catalogue`; a test holds the files against the designs.
  */
-import { readFileSync, writeFileSync } from 'node:fs';
-import { type Item, slotNames } from '@flangewise/model';
-import { format } from 'prettier';
-import { computedItems, revisionOf } from './generated-data.js';
+import { writeFileSync } from 'node:fs';
+import { generatedRange, revisionOf, typedPriceLists, withSeriesPrices } from './generated-data.js';
 
 const month = '2026-11';
-const file = (name: string): URL => new URL(`../data/${name}.json`, import.meta.url);
 
-const write = async (name: string, content: unknown): Promise<void> => {
-  writeFileSync(file(name), await format(JSON.stringify(content), { parser: 'json', printWidth: 110 }));
+const write = (name: string, text: string): void => {
+  writeFileSync(new URL(`../data/${name}.json`, import.meta.url), `${text}\n`);
 };
 
-for (const [slot, items] of Object.entries(computedItems())) await write(slot, items);
-const all = slotNames.flatMap((slot) => JSON.parse(readFileSync(file(slot), 'utf8')) as readonly Item[]);
-await write('revision', { revision: revisionOf(month, all) });
+/** One item a line, so that a difference of two states can be read. */
+const lines = (values: readonly unknown[]): string =>
+  `[\n${values.map((value) => JSON.stringify(value)).join(',\n')}\n]`;
+
+const { items, seriesPricesEur } = generatedRange();
+write('items', lines(items));
+for (const list of typedPriceLists())
+  write(
+    `price-list-${list.id.toLowerCase()}`,
+    JSON.stringify(withSeriesPrices(list, seriesPricesEur), null, 1),
+  );
+write('revision', JSON.stringify({ revision: revisionOf(month, items) }));
