@@ -68,7 +68,7 @@ export interface FormValues {
     ceilingHeight?: string;
     coolingWater?: Said;
   };
-  requirements: Record<string, boolean | string | string[] | undefined>;
+  requirements: Record<string, boolean | string | string[] | Record<string, string> | undefined>;
   commercial: { currency?: string; budget?: string; deliveryWeeks?: string; endUse?: string };
 }
 

@@ -16,3 +16,18 @@ it.each([
 it('says nothing once every field can be read', () => {
   expect(whyNotAsked(readForm(formOf({ title: 'A', sets: [{ batchVolume: '5 L' }] })))).toBeUndefined();
 });
+
+it('reads how many ports stay free as a number, and nothing where nobody says', () => {
+  const asked = readForm(
+    formOf({ title: 'A', sets: [{}], requirements: { freePorts: { count: 2, size: '10 mm' } } }),
+  );
+  expect(asked).toMatchObject({
+    ok: true,
+    document: { requirements: { freePorts: { count: 2, size: '10 mm' } } },
+  });
+  const empty = readForm({
+    ...formOf({ title: 'A', sets: [{}] }),
+    requirements: { freePorts: { count: '', size: '' } },
+  });
+  expect(empty.ok && empty.document.requirements?.freePorts).toBeUndefined();
+});

@@ -75,7 +75,7 @@ export function WishesSection() {
     <Section
       title="Wishes"
       more={{
-        title: 'Stirrer, budget, date and end use',
+        title: 'Stirrer, budget, date, end use and free ports',
         open: false,
         children: (
           <>
@@ -87,6 +87,19 @@ export function WishesSection() {
             <Row>
               <TextField name="commercial.deliveryWeeks" label="Wanted within, weeks" placeholder="16" />
               <TextField name="commercial.endUse" label="End use" placeholder="research" />
+            </Row>
+            <Row>
+              <TextField
+                name="requirements.freePorts.count"
+                label="Ports of the cover that stay free"
+                placeholder="2"
+              />
+              <TextField
+                name="requirements.freePorts.size"
+                label="Each of at least"
+                kind="length"
+                placeholder="10 mm"
+              />
             </Row>
           </>
         ),
