@@ -1,36 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import type { Rule } from './rule.js';
 import { ruleBook } from './rule-book.js';
-import { accessoryCases } from './testing/cases/accessories.js';
-import { closureCases } from './testing/cases/closure.js';
-import { heatCases } from './testing/cases/heat.js';
-import { liftingCases } from './testing/cases/lifting.js';
-import { materialCases } from './testing/cases/material.js';
-import { paperCases } from './testing/cases/papers.js';
-import { protectionCases } from './testing/cases/protection.js';
-import { reliefCases } from './testing/cases/relief.js';
-import { stirringCases } from './testing/cases/stirring.js';
-import { strengthCases } from './testing/cases/strength.js';
-import { supplyCases } from './testing/cases/supply.js';
-import { volumeCases } from './testing/cases/volume.js';
-import { wishCases } from './testing/cases/wish.js';
-import { type CasesOf, type Edge, resultsOf, verdictOf } from './testing/rule-case.js';
-
-const casesOf: CasesOf = {
-  ...volumeCases,
-  ...strengthCases,
-  ...closureCases,
-  ...materialCases,
-  ...liftingCases,
-  ...stirringCases,
-  ...heatCases,
-  ...reliefCases,
-  ...protectionCases,
-  ...accessoryCases,
-  ...supplyCases,
-  ...wishCases,
-  ...paperCases,
-};
+import { ruleCases } from './testing/rule-cases.js';
+import { type Edge, resultsOf, verdictOf } from './testing/rule-case.js';
 
 /** Either side of the limit, as near as the rounding of the comparison tells them apart. */
 const step = 1e-6;
@@ -63,7 +35,7 @@ const atLimit = (rule: Rule, edge: Edge) => {
 
 describe('every rule of the book', () => {
   it('has cases, and every case has its rule', () => {
-    expect(Object.keys(casesOf).sort()).toEqual(ruleBook.map((rule) => rule.id).sort());
+    expect(Object.keys(ruleCases).sort()).toEqual(ruleBook.map((rule) => rule.id).sort());
   });
 
   it('has an id of its own, a title and a source', () => {
@@ -80,7 +52,7 @@ describe('what a rule says when it is met', () => {
 });
 
 describe.each(ruleBook.map((rule) => ({ id: rule.id, rule })))('$id', ({ id, rule }) => {
-  const { cases, edge } = casesOf[id] ?? { cases: [] };
+  const { cases, edge } = ruleCases[id] ?? { cases: [] };
 
   it.each(cases)('$name: $is', (one) => {
     const results = resultsOf(rule, one);
