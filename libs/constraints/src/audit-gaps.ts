@@ -56,7 +56,7 @@ const gapOf = (row: GridRow, batchL: number, bench: Bench): string | undefined =
   return parts.length === 0 ? undefined : parts.join(', ');
 };
 
-const gapsOfRow = (row: GridRow, bench: Bench): readonly string[] => {
+const gapsOfRow = (row: GridRow, bench: Bench, onBatch: () => void): readonly string[] => {
   const runs: { readonly text: string; readonly batches: number[] }[] = [];
   let before: string | undefined;
   for (const batchL of row.batchesL) {
@@ -64,6 +64,7 @@ const gapsOfRow = (row: GridRow, bench: Bench): readonly string[] => {
     if (text !== undefined && text === before) runs.at(-1)?.batches.push(batchL);
     else if (text !== undefined) runs.push({ text, batches: [batchL] });
     before = text;
+    onBatch();
   }
   return runs.map(
     ({ text, batches }) =>
@@ -71,6 +72,18 @@ const gapsOfRow = (row: GridRow, bench: Bench): readonly string[] => {
   );
 };
 
+export interface GapsAsked {
+  readonly rows?: readonly GridRow[];
+  /** How many batches were asked, of how many. */
+  readonly onProgress?: (done: number, of: number) => void;
+}
+
 /** Sensible inquiries for which the range finds nothing; batches with the same gap stand in one sentence. */
-export const gapsOf = (bench: Bench, rows: readonly GridRow[] = auditGrid): readonly string[] =>
-  rows.flatMap((row) => gapsOfRow(row, bench));
+export const gapsOf = (
+  bench: Bench,
+  { rows = auditGrid, onProgress = () => undefined }: GapsAsked = {},
+): readonly string[] => {
+  const of = rows.reduce((sum, { batchesL }) => sum + batchesL.length, 0);
+  let done = 0;
+  return rows.flatMap((row) => gapsOfRow(row, bench, () => onProgress(++done, of)));
+};

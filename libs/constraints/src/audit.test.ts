@@ -1,7 +1,7 @@
 import { demoCatalogue } from '@flangewise/catalogue';
 import type { Item } from '@flangewise/model';
 import { describe, expect, it } from 'vitest';
-import { audit } from './audit.js';
+import { audit, type AuditProgress } from './audit.js';
 import { gapsOf } from './audit-gaps.js';
 import { createBench } from './bench.js';
 import { rangeOf } from './range.js';
@@ -44,6 +44,19 @@ describe('audit', () => {
     expect(redundantRules.map((text) => text.split(':')[0])).toEqual([burstBelowPs.id, 'relief.twin']);
   });
 
+  it('says how far it is with the rules, and then with the inquiries, to their end', () => {
+    const told: AuditProgress[] = [];
+    audit(benchOf(demoCatalogue.items, [burstBelowPs]), (progress) => told.push(progress));
+    const doing = told.map((one) => one.doing);
+    expect(doing).toEqual([...doing].sort((a, b) => b.localeCompare(a)));
+    for (const what of ['rules', 'inquiries'] as const) {
+      const done = told.filter((one) => one.doing === what).map((one) => one.done);
+      expect(done.length).toBeGreaterThan(1);
+      expect(done).toEqual([...done].sort((a, b) => a - b));
+    }
+    expect(told.at(-1)?.done).toBe(told.at(-1)?.of);
+  });
+
   it('finds a gap where the range lost its glass vessels, and none where it has them', () => {
     const rows = [
       { construction: 'glass', batchesL: [0.5], pressuresBarGauge: [0.5, 3], temperaturesC: [60, 100] },
@@ -51,8 +64,8 @@ describe('audit', () => {
     const withoutGlass = demoCatalogue.items.filter(
       (item) => item.slot !== 'vessel' || item.construction !== 'glass',
     );
-    expect(gapsOf(benchOf(demoCatalogue.items), rows)).toEqual([]);
-    expect(gapsOf(benchOf(withoutGlass), rows)).toEqual([
+    expect(gapsOf(benchOf(demoCatalogue.items), { rows })).toEqual([]);
+    expect(gapsOf(benchOf(withoutGlass), { rows })).toEqual([
       'glass, batch of 0.5 L: nothing at any pressure asked (60, 100 °C).',
     ]);
   });

@@ -87,14 +87,27 @@ const redundantRules = (found: Audit, rules: readonly Rule[]): readonly string[]
   });
 };
 
+/** How far an audit is: rules tried against all others, then inquiries asked. */
+export interface AuditProgress {
+  readonly doing: 'rules' | 'inquiries';
+  readonly done: number;
+  readonly of: number;
+}
+
 /**
  * The range and its rules looked at as a whole, whatever a client asks: dead items with the reason, redundant rules,
  * and sensible inquiries that find nothing. Takes seconds: every rule is tried against all others.
  */
-export const audit = (bench: Bench): AuditAnswer => {
+export const audit = (
+  bench: Bench,
+  onProgress: (progress: AuditProgress) => void = () => undefined,
+): AuditAnswer => {
   const lean = withoutRepeats(bench);
   const compiled = compileFor(neutralSystem(), lean.bench);
-  const answer = compiled.engine.audit({ mostTogether: 0, mostApart: 0, budget });
+  const answer = compiled.engine.audit({
+    ...{ mostTogether: 0, mostApart: 0, budget },
+    onProgress: ({ done, of = 0 }) => onProgress({ doing: 'rules', done, of }),
+  });
   const found = answer.status === 'proved' ? answer.value : answer.known;
   return {
     catalogueRevision: bench.range.revision,
@@ -103,6 +116,6 @@ export const audit = (bench: Bench): AuditAnswer => {
     rules: bench.rules.length,
     deadItems: found === null ? [] : deadItems(found, compiled, lean),
     redundantRules: found === null ? [] : [...redundantRules(found, bench.rules)],
-    gaps: [...gapsOf(lean.bench)],
+    gaps: [...gapsOf(lean.bench, { onProgress: (done, of) => onProgress({ doing: 'inquiries', done, of }) })],
   };
 };

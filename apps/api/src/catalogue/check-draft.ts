@@ -2,6 +2,7 @@ import type { InputTrouble } from '@flangewise/model';
 import { refuse } from '../errors/refusal.js';
 import type { CatalogueRevision, Prisma } from '../generated/client.js';
 import type { CatalogueDesk } from '../trpc/context.js';
+import { findEmptySlots } from './find-empty-slots.js';
 import { findMissedItems, type MissedItem } from './find-missed-items.js';
 import { currentRevision, loadCatalogue } from './load-catalogue.js';
 
@@ -10,6 +11,8 @@ interface Surroundings {
   /** The catalogue in force, where the draft does not begin at it: releasing it would take back what came between. */
   readonly overtakenBy: string | null;
   readonly missedItems: readonly MissedItem[];
+  /** Titles of slots for which it has nothing and of which every system needs an item. */
+  readonly emptySlots: readonly string[];
 }
 
 export interface DraftCheck extends Surroundings {
@@ -31,6 +34,7 @@ export async function surroundingsOf(
   return {
     overtakenBy: basedOnId === current.id ? null : current.name,
     missedItems: await findMissedItems(step, { from: current.id, to: id }),
+    emptySlots: await findEmptySlots(step, id),
   };
 }
 
@@ -44,6 +48,7 @@ export const missedText = (missed: MissedItem): string =>
 export const hindrancesOf = ({
   overtakenBy,
   missedItems,
+  emptySlots,
   troubles,
 }: Surroundings & Pick<DraftCheck, 'troubles'>): readonly string[] => [
   ...(overtakenBy === null
@@ -52,11 +57,17 @@ export const hindrancesOf = ({
         `Catalogue ${overtakenBy} came into force after the draft was opened. Export what was changed, discard the draft, and import it into a new one.`,
       ]),
   ...missedItems.map(missedText),
+  ...(emptySlots.length === 0
+    ? []
+    : [`There is nothing for ${emptySlots.join(', ')}, and every system needs one of each. Add an item.`]),
   ...troubles.map(({ path, given, message }) => `${path}: ${given} given; ${message}.`),
 ];
 
 /** Everything that hinders the release of a draft as it is now. */
-export async function checkDraft({ database, workshops }: CatalogueDesk, id: string): Promise<DraftCheck> {
+export async function checkDraft(
+  { database, workshops }: Omit<CatalogueDesk, 'person'>,
+  id: string,
+): Promise<DraftCheck> {
   const draft = await database.catalogueRevision.findUnique({
     where: { id },
     select: { id: true, name: true, basedOnId: true, version: true },

@@ -9,7 +9,7 @@ export interface Comparison extends CatalogueDifference {
 
 /** What one revision has otherwise than another, and which open offers that touches. */
 export async function compareRevisions(
-  { database, workshops }: CatalogueDesk,
+  { database, workshops }: Omit<CatalogueDesk, 'person'>,
   { from, to }: { readonly from: string; readonly to: string },
 ): Promise<Comparison> {
   const [before, over] = [await loadCatalogue(database, from), await loadCatalogue(database, to)];

@@ -151,6 +151,11 @@ export const apiErrors = {
     transport: 'CONFLICT',
     text: 'Catalogue {name} cannot be released yet: {problems}',
   },
+  CATALOGUE_INCOMPLETE: {
+    status: 422,
+    transport: 'UNPROCESSABLE_CONTENT',
+    text: 'This catalogue has nothing for {slots}, and every system needs one of each. Add an item and try again.',
+  },
   INPUT_NOT_VALID: {
     status: 400,
     transport: 'BAD_REQUEST',

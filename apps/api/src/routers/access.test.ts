@@ -17,6 +17,7 @@ const allowed: Readonly<Record<string, readonly Caller[]>> = {
   'calculations.list': signedIn,
   'calculations.run': signedIn,
   'catalogue.audit': maker,
+  'catalogue.auditProgress': maker,
   'catalogue.checkDraft': maker,
   'catalogue.compare': maker,
   'catalogue.discardDraft': keeper,

@@ -52,6 +52,7 @@ const inputs: Readonly<Record<string, () => unknown>> = {
   'calculations.list': () => undefined,
   'calculations.run': () => ({ id: 'relief.criticalPressureRatio', inputs: { isentropicExponent: 1.4 } }),
   'catalogue.audit': () => ({ id: revisionId }),
+  'catalogue.auditProgress': () => ({ id: revisionId }),
   'catalogue.checkDraft': () => ({ id: revisionId }),
   'catalogue.compare': () => ({ from: revisionId, to: revisionId }),
   'catalogue.discardDraft': () => ({ id: revisionId, version: 1 }),

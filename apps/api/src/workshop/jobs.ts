@@ -8,6 +8,7 @@ import type {
   SolveAnswer,
   SystemInput,
 } from '@flangewise/model';
+import type { AuditMeter } from '../catalogue/audit-meter.js';
 import type { PackedCatalogue } from '../catalogue/packed-catalogue.js';
 import type { ReadFile } from '../catalogue/read-file.js';
 import type { RenderedFile, RenderQuestion } from './render-offer.js';
@@ -32,8 +33,8 @@ export interface Jobs {
     readonly answer: ExplainAnswer;
   };
   readonly render: { readonly question: RenderQuestion; readonly answer: readonly RenderedFile[] };
-  /** The range and its rules looked at as a whole. */
-  readonly audit: { readonly question: null; readonly answer: AuditAnswer };
+  /** The range and its rules looked at as a whole; how far it is, is written where both threads read. */
+  readonly audit: { readonly question: { readonly progress: AuditMeter }; readonly answer: AuditAnswer };
   /** What keeps the catalogue from being one, each item and price by itself and all together. */
   readonly check: { readonly question: null; readonly answer: readonly InputTrouble[] };
   /** What the catalogue has otherwise than one before it. */

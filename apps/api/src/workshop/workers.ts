@@ -2,6 +2,7 @@ import { readCatalogue } from '@flangewise/catalogue';
 import { differenceOf, writeExport } from '@flangewise/catalogue/exchange';
 import { audit, benchOf, explain, narrow, solve, type Bench } from '@flangewise/constraints';
 import type { Catalogue } from '@flangewise/model';
+import { writeProgress } from '../catalogue/audit-meter.js';
 import { type PackedCatalogue, unpackCatalogue } from '../catalogue/packed-catalogue.js';
 import { readFile } from '../catalogue/read-file.js';
 import { createBenches, type Benches } from './benches.js';
@@ -61,7 +62,8 @@ export function createWorkers(): Workers {
       return explain(system, benchOf(system, benchFor(over, question.priceList)));
     },
     render: ({ over, question }) => renderOffer(question, benchFor(over, null)),
-    audit: ({ over }) => audit(benchFor(over, null)),
+    audit: ({ over, question: { progress } }) =>
+      audit(benchFor(over, null), (now) => writeProgress(progress, now)),
     check({ over }) {
       const read = readCatalogue(stockOf(over).catalogue);
       return read.ok ? [] : read.error;

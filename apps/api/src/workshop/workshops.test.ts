@@ -2,7 +2,7 @@ import { dirname, join } from 'node:path';
 import { pricedDemoCatalogue } from '@flangewise/catalogue/prices';
 import type { Item } from '@flangewise/model';
 import { afterAll, expect, it, vi } from 'vitest';
-import { loadCatalogue } from '../catalogue/load-catalogue.js';
+import { auditRevision } from '../catalogue/audit-revision.js';
 import { startProduct } from '../http/test-product.js';
 import { quickInquiry, testInquiry } from '../routers/test-job.js';
 import { buildApi } from '../start/build-api.js';
@@ -63,11 +63,15 @@ it('opens a catalogue once, and again after it could not be opened', async () =>
 
 it('stops an audit that nobody waits for, and audits for the next who asks', async () => {
   const { revisions } = await ask('keeper', 'catalogue.listRevisions');
-  const over = await loadCatalogue(database, revisions[0].id);
+  const { id } = revisions[0];
+  const progress = async () => (await ask('sales', 'catalogue.auditProgress', { id })).progress;
   const waiting = new AbortController();
-  const stopped = pool.run('audit', { over, question: null }, waiting.signal);
-  setTimeout(() => waiting.abort(), 200);
-  await expect(stopped).rejects.toThrow('Whoever asked did not wait');
-  const answer = await ask('engineer', 'catalogue.audit', { id: revisions[0].id });
+  const desk = { database, workshops: product.workshops };
+  const stopped = auditRevision(desk, id, waiting.signal).catch((error: Error) => error.message);
+  while (((await progress())?.done ?? 0) < 2);
+  waiting.abort();
+  expect(await stopped).toContain('Whoever asked did not wait');
+  expect(await progress()).toBeNull();
+  const answer = await ask('engineer', 'catalogue.audit', { id });
   expect(answer).toMatchObject({ items: pricedDemoCatalogue.items.length });
 });

@@ -282,6 +282,21 @@ describe('a release', () => {
     await database.inquiry.update({ where: { id: job.inquiryId }, data: { state: 'open' } });
   });
 
+  it('waits while there is nothing for a slot that every system needs, and so does an audit', async () => {
+    const frames = shipped.items.filter(({ slot }) => slot === 'frame');
+    let draft = await openDraft();
+    for (const frame of frames) draft = await save(draft, { ...frame, life: 'discontinued' });
+    const { hindrances } = await ask('keeper', 'catalogue.checkDraft', { id: draft.id });
+    expect(hindrances).toEqual([expect.stringContaining('There is nothing for Frame')]);
+    expect(await reason('keeper', 'catalogue.release', { ...draft, note: 'x' })).toEqual([
+      409,
+      'CATALOGUE_NOT_RELEASABLE',
+    ]);
+    const { status, error } = await call('keeper', 'catalogue.audit', { id: draft.id });
+    expect([status, error?.data.reason]).toEqual([422, 'CATALOGUE_INCOMPLETE']);
+    expect(error?.message).toContain('Frame');
+  });
+
   it('waits where another catalogue came into force after the draft was opened', async () => {
     const draft = await openDraft();
     const { id } = await database.catalogueRevision.create({

@@ -1,4 +1,5 @@
 import { router } from '../../trpc/procedures.js';
+import { auditProgress } from './audit-progress.js';
 import { auditRevision } from './audit-revision.js';
 import { checkDraft } from './check-draft.js';
 import { compareRevisions } from './compare-revisions.js';
@@ -26,6 +27,7 @@ export const catalogueRouter = router({
   importFile,
   compare: compareRevisions,
   audit: auditRevision,
+  auditProgress,
   checkDraft,
   release: releaseDraft,
   discardDraft,
