@@ -21,7 +21,7 @@ export interface Comparison {
 }
 
 /** A result that uses more than this share of its limit calls for care. */
-const usualCautionFrom = 0.95;
+export const usualCautionFrom = 0.95;
 
 const utilisationOf = (demand: number, limit: number, measure: Measure): number | undefined => {
   if (measure.utilisation !== 'ratio') return 1 - (limit - demand) / measure.utilisation.span;

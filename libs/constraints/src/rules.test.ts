@@ -2,10 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { Rule } from './rule.js';
 import { ruleBook } from './rule-book.js';
 import { ruleCases } from './testing/rule-cases.js';
-import { type Edge, resultsOf, verdictOf } from './testing/rule-case.js';
-
-/** Either side of the limit, as near as the rounding of the comparison tells them apart. */
-const step = 1e-6;
+import { atLimit, numberOf, resultsOf, verdictOf } from './testing/rule-case.js';
 
 /** Hard rules that refuse nothing: they keep a system from release until somebody found out what they ask. */
 const asksOnly = new Set([
@@ -17,21 +14,6 @@ const asksOnly = new Set([
 ]);
 
 const comparesNumbers = (rule: Rule): boolean => rule.form === 'comparison' || rule.form === 'sum';
-
-const numberOf = (value: number | string | undefined): number => {
-  if (typeof value !== 'number') throw new Error(`${String(value)} is no number`);
-  return value;
-};
-
-const atLimit = (rule: Rule, edge: Edge) => {
-  const [base] = resultsOf(rule, edge);
-  const target = numberOf(edge.moves === 'demand' ? base?.limit : base?.demand);
-  const past = edge.moves === 'demand' ? target * (1 + step) : target * (1 - step);
-  return {
-    on: resultsOf(rule, edge, edge.to(target)),
-    past: resultsOf(rule, edge, edge.to(past)),
-  };
-};
 
 describe('every rule of the book', () => {
   it('has cases, and every case has its rule', () => {

@@ -17,6 +17,7 @@ export * from './measure.js';
 export * from './offer.js';
 export * from './outcome.js';
 export * from './read-document.js';
+export type * from './rule-page.js';
 export * from './set-name.js';
 export * from './slot.js';
 export * from './system.js';

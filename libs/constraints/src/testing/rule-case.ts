@@ -74,3 +74,22 @@ export const resultsOf = (rule: Rule, ...setups: readonly Setup[]): readonly Rul
 
 export const verdictOf = (results: readonly RuleResult[]): Verdict =>
   results.length === 0 ? 'silent' : statusOf(results);
+
+export const numberOf = (value: number | string | undefined): number => {
+  if (typeof value !== 'number') throw new Error(`${String(value)} is no number`);
+  return value;
+};
+
+/** Either side of the limit, as near as the rounding of the comparison tells them apart. */
+const step = 1e-6;
+
+/** What a rule says at its limit and just past it. */
+export const atLimit = (rule: Rule, edge: Edge) => {
+  const [base] = resultsOf(rule, edge);
+  const target = numberOf(edge.moves === 'demand' ? base?.limit : base?.demand);
+  const past = edge.moves === 'demand' ? target * (1 + step) : target * (1 - step);
+  return {
+    on: resultsOf(rule, edge, edge.to(target)),
+    past: resultsOf(rule, edge, edge.to(past)),
+  };
+};
