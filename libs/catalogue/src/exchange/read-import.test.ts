@@ -110,6 +110,14 @@ describe('a bad file', () => {
     expect(trouble.message).toMatch(/was "max diameter" meant/);
   });
 
+  test('goes on below a head that cannot be read, to what else is wrong', async () => {
+    const { troubles } = await csv('number,mass [kgs],lead time [d]', `${shield.id},3,soon`);
+    expect(troubles.map(({ line, column }) => [line, column])).toEqual([
+      [1, 'mass [kgs]'],
+      [2, 'lead time [d]'],
+    ]);
+  });
+
   test('tells a head without its unit', async () => {
     const trouble = await only(csv('number,max diameter', `${shield.id},3`));
     expect(trouble).toMatchObject({ line: 1, message: 'write the head with its unit: "max diameter [mm]"' });

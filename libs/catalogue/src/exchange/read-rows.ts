@@ -63,6 +63,7 @@ export class RowReader {
   readonly #slotAt: number;
   /** Columns that new items were found to lack, so that each is told once. */
   readonly #missed = new Set<string>();
+  #isHeadSound = true;
   readonly #paths = new Map<SlotName, SlotPaths>();
 
   constructor(
@@ -91,24 +92,25 @@ export class RowReader {
     this.into.log.add({ ...(sheet === undefined ? {} : { sheet }), line, column, given, message });
   }
 
+  /** Tells what is wrong with the head; whether lines can be read all the same. */
   #checkHead(): boolean {
-    let usable = true;
-    const refuse = (head: string, said: readonly [unknown, string]): void => {
-      usable = false;
-      this.#tell(1, head, said);
-    };
     if (this.#numberAt < 0)
-      refuse(numberHead, [
+      this.#tell(1, numberHead, [
         'nothing',
         `the column "${numberHead}" is missing; every line needs an item number`,
       ]);
     this.#columns.forEach(({ head, meaning }, at) => {
-      const empty = head === '' && this.table.rows.every(({ cells }) => isBlankCell(cells[at]));
-      if (meaning.is === 'unknown' && !empty) refuse(head, [head, meaning.message]);
+      const isEmpty = head === '' && this.table.rows.every(({ cells }) => isBlankCell(cells[at]));
+      if (meaning.is === 'unknown' && !isEmpty) this.#tellHead(head, meaning.message);
       if (head !== '' && this.table.head.indexOf(head) !== at)
-        refuse(head, [head, 'the column stands here twice; take one of them out']);
+        this.#tellHead(head, 'the column stands here twice; take one of them out');
     });
-    return usable;
+    return this.#numberAt >= 0;
+  }
+
+  #tellHead(head: string, message: string): void {
+    this.#isHeadSound = false;
+    this.#tell(1, head, [head, message]);
   }
 
   #readRow(row: TableRow): void {
@@ -268,7 +270,8 @@ export class RowReader {
       this.#tell(line, head, [cells[at] ?? null, `give ${allowedText(field)}`]);
       return;
     }
-    if (this.#missed.has(`${slot} ${head}`)) return;
+    // A column that is missing may be one that is headed wrongly, and that was told.
+    if (!this.#isHeadSound || this.#missed.has(`${slot} ${head}`)) return;
     this.#missed.add(`${slot} ${head}`);
     this.#tell(line, head, [
       'nothing',
