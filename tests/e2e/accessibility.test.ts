@@ -160,6 +160,76 @@ const customerStates: readonly State[] = [
   ['candidates', openCandidates],
 ];
 
+const openDraft = async (page: Page): Promise<string> => {
+  const { revision } = await (await apiOf(page)).catalogue.openDraft.mutate({});
+  return `/range/revisions/${revision.id}`;
+};
+
+/** What the keeper of the range sees. */
+const keeperStates: readonly State[] = [
+  [
+    'revisions',
+    async (page) => {
+      await page.goto('/range/revisions');
+      await page.getByRole('table', { name: 'Revisions of the range' }).waitFor();
+    },
+  ],
+  [
+    'item of a draft',
+    async (page) => {
+      await page.goto(`${await openDraft(page)}#CV-1001`);
+      await page.getByRole('dialog').getByRole('button', { name: 'Change it' }).waitFor();
+    },
+  ],
+  [
+    'fields of an item with one that is refused',
+    async (page) => {
+      await page.getByRole('button', { name: 'Change it' }).click();
+      await page.getByLabel('Mass, kg').fill('heavy');
+      await page.getByText('it is no number').waitFor();
+    },
+  ],
+  [
+    'file that cannot be taken in',
+    async (page) => {
+      await page.goto(`${await openDraft(page)}/files`);
+      await page.getByLabel('choose a file').setInputFiles({
+        name: 'broken.csv',
+        mimeType: 'text/csv',
+        buffer: Buffer.from('number,mass [kg]\nCV-1001,heavy\n'),
+      });
+      await page.getByRole('alert').filter({ hasText: 'in the way' }).waitFor();
+    },
+  ],
+  [
+    'file that can be taken in',
+    async (page) => {
+      await page.getByLabel('choose a file').setInputFiles({
+        name: 'good.csv',
+        mimeType: 'text/csv',
+        buffer: Buffer.from('number,mass [kg]\nCV-1001,3.25\n'),
+      });
+      await page.getByRole('button', { name: 'Put it into the draft' }).click();
+      await page.getByText('It is in the draft now.').waitFor();
+    },
+  ],
+  [
+    'changes of a draft',
+    async (page) => {
+      await page.goto(`${await openDraft(page)}/changes`);
+      await page.getByText('one item changed').waitFor();
+      await page.getByText('Nothing hinders the release').waitFor();
+    },
+  ],
+  [
+    'audit',
+    async (page) => {
+      await page.goto(`${await openDraft(page)}/audit`);
+      await page.getByRole('button', { name: 'Begin the audit' }).waitFor();
+    },
+  ],
+];
+
 /** Shows the page as people see it who chose dark pages, or light ones. */
 const show = (page: Page, theme: 'light' | 'dark'): Promise<unknown> =>
   page.evaluate((chosen) => Object.assign(document.documentElement.dataset, { theme: chosen }), theme);
@@ -192,6 +262,10 @@ it('keeps nobody out, with light pages and with dark ones', async () => {
   expect(await lookAtAll(page, states, job)).toEqual({});
   const customer = await openAs('sundrey');
   expect(await lookAtAll(customer, customerStates, job)).toEqual({});
+  const keeper = await openAs('keeper');
+  expect(await lookAtAll(keeper, keeperStates, job)).toEqual({});
+  const { revision } = await (await apiOf(keeper)).catalogue.openDraft.mutate({});
+  await (await apiOf(keeper)).catalogue.discardDraft.mutate({ id: revision.id, version: revision.version });
 });
 
 it('follows the computer, and the person who chooses otherwise', async () => {

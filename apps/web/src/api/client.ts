@@ -5,7 +5,18 @@ import type { AppRouter } from '@flangewise/api';
 const url = '/api/trpc';
 
 /** Procedures that take their time: they travel alone, so that quick ones do not wait for them. */
-const slow = new Set(['systems.solve', 'systems.explain', 'offers.create', 'catalogue.get']);
+const slow = new Set([
+  'systems.solve',
+  'systems.explain',
+  'offers.create',
+  'catalogue.get',
+  'catalogue.getRevision',
+  'catalogue.compare',
+  'catalogue.audit',
+  'catalogue.checkDraft',
+  'catalogue.importFile',
+  'catalogue.release',
+]);
 
 /** Calls the procedures of the API, from the browser, with the cookie of whoever is signed in. */
 export const api = createTRPCClient<AppRouter>({

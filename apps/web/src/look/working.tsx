@@ -26,13 +26,15 @@ export interface WorkingProps {
   /** What is under way, as a sentence. */
   readonly text: string;
   readonly onStop?: (() => void) | undefined;
+  /** How much of it is done, from 0 to 1, where that is known. */
+  readonly share?: number | undefined;
 }
 
-/** Work under way, counted in seconds on a scale: it has no other measure that would be true. */
-export function Working({ text, onStop }: WorkingProps) {
+/** Work under way on a scale: how much is done, or the seconds since it began where nothing else would be true. */
+export function Working({ text, onStop, share }: WorkingProps) {
   const seconds = useSeconds();
   const step = (width - 2) / (ticks - 1);
-  const strokes = seconds / secondsAStroke(seconds);
+  const strokes = share === undefined ? seconds / secondsAStroke(seconds) : share * (ticks - 1);
   return (
     <div role="status" className="py-2">
       <svg className="block w-full max-w-[420px]" viewBox={`0 0 ${String(width)} 24`} aria-hidden="true">

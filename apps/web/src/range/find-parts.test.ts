@@ -1,16 +1,23 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { type Item, slotNames } from '@flangewise/model';
 import { describe, expect, it } from 'vitest';
-import { findParts, partsOf } from './find-parts';
+import { findParts, partsOf, type Wanted } from './find-parts';
 
 const data = new URL('../../../../libs/catalogue/src/data/', import.meta.url);
-/** The items of the range, a file for each slot; other files hold no list. */
+/** The items of the range; other files hold no list. */
 const items = readdirSync(data)
+  .filter((file) => file.endsWith('.json'))
   .map((file) => JSON.parse(readFileSync(new URL(file, data), 'utf8')) as unknown)
   .flatMap((content) => (Array.isArray(content) ? (content as Item[]) : []));
 const parts = partsOf(items);
 const idsOf = (text: string, slot?: (typeof slotNames)[number]): readonly string[] =>
   findParts(parts, { text, slot }).flatMap((group) => group.parts.map(({ item }) => item.id));
+
+const idsFor = (kinds: Partial<Wanted>): readonly string[] =>
+  findParts(parts, { text: '', slot: undefined, ...kinds }).flatMap((group) =>
+    group.parts.map(({ item }) => item.id),
+  );
+const partsInOrder = slotNames.flatMap((slot) => items.filter((item) => item.slot === slot));
 
 const textOf = (id: string): string => parts.find(({ item }) => item.id === id)?.text ?? '';
 
@@ -61,6 +68,27 @@ describe('finding parts', () => {
     const numbered = items.filter(({ id }) => id.startsWith('VS-10')).map(({ id }) => id);
     expect(idsOf('vs-10')).toEqual(numbered);
     expect(idsOf('vess')).toEqual(expect.arrayContaining(numbered));
+  });
+
+  it('keeps to a family, to which parts of any family belong too', () => {
+    const found = idsFor({ family: 'Tarn' });
+    expect(found).toEqual(
+      partsInOrder
+        .filter(({ families }) => families.some((one) => one === 'Tarn' || one === 'any'))
+        .map(({ id }) => id),
+    );
+    expect(found.length).toBeLessThan(items.length);
+  });
+
+  it('keeps to a wetted material and a stage of life', () => {
+    const wanted = { material: 'PTFE', life: 'current' } as const;
+    const found = idsFor(wanted);
+    expect(found.length).toBeGreaterThan(0);
+    expect(found).toEqual(
+      partsInOrder
+        .filter(({ wetted, life }) => wetted.includes('PTFE') && life === 'current')
+        .map(({ id }) => id),
+    );
   });
 
   it('keeps to a slot', () => {

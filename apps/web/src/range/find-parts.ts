@@ -30,6 +30,11 @@ export interface Wanted {
   readonly text: string;
   /** Undefined for every slot. */
   readonly slot: SlotName | undefined;
+  /** Undefined for every family; a part of any family is of each. */
+  readonly family?: string | undefined;
+  /** That product or gas touches. */
+  readonly material?: string | undefined;
+  readonly life?: Item['life'] | undefined;
 }
 
 export interface PartGroup {
@@ -43,12 +48,32 @@ const finderOf = (parts: readonly Part[], term: string): RegExp => {
   return parts.some(({ text }) => whole.test(text)) ? whole : termBeginning(term);
 };
 
+const anyFamily = 'any';
+
+const isOf = ({ item }: Part, { slot, family, material, life }: Wanted): boolean =>
+  (slot === undefined || item.slot === slot) &&
+  (family === undefined || item.families.includes(family) || item.families.includes(anyFamily)) &&
+  (material === undefined || item.wetted.includes(material)) &&
+  (life === undefined || item.life === life);
+
+/** Names that parts have in a field of several, each once, in order. */
+export const namesIn = (items: readonly Item[], of: (item: Item) => readonly string[]): readonly string[] =>
+  [...new Set(items.flatMap(of))]
+    .filter((name) => name !== anyFamily)
+    .sort((a, b) => a.localeCompare(b, 'en'));
+
 /** The parts that are wanted, slot by slot in the order in which an engineer chooses. */
-export const findParts = (parts: readonly Part[], { text, slot }: Wanted): readonly PartGroup[] => {
-  const finders = searchTerms(text).map((term) => finderOf(parts, term));
-  const found = parts.filter((part) => finders.every((finder) => finder.test(part.text)));
-  return slotNames
-    .filter((name) => slot === undefined || name === slot)
-    .map((name) => ({ slot: name, parts: found.filter(({ item }) => item.slot === name) }))
-    .filter(({ parts: some }) => some.length > 0);
+export const findParts = (parts: readonly Part[], wanted: Wanted): readonly PartGroup[] => {
+  const finders = searchTerms(wanted.text).map((term) => finderOf(parts, term));
+  const bySlot = new Map<SlotName, Part[]>();
+  for (const part of parts) {
+    if (!isOf(part, wanted) || !finders.every((finder) => finder.test(part.text))) continue;
+    const ofSlot = bySlot.get(part.item.slot);
+    if (ofSlot === undefined) bySlot.set(part.item.slot, [part]);
+    else ofSlot.push(part);
+  }
+  return slotNames.flatMap((slot) => {
+    const some = bySlot.get(slot);
+    return some === undefined ? [] : [{ slot, parts: some }];
+  });
 };

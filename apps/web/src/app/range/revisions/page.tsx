@@ -1,0 +1,5 @@
+import { RevisionsPage } from '../../../range/revisions-page';
+
+export default function Page() {
+  return <RevisionsPage />;
+}
