@@ -15,10 +15,9 @@ interface Task {
 /** Weights that grow with what a group asks of the constraints left out; each constraint by its own importance. */
 function strainOf({ network, known }: Task, importance: ReadonlyMap<number, number>): Float64Array[] {
   const strain = Array.from(network.layout.size, (size) => new Float64Array(size));
-  for (const { constraint, variables, weights } of known.leftOut.inequalities) {
+  for (const { constraint, variables, weights } of known.leftOut.strains) {
     if (network.isSettled(constraint)) continue;
-    const span = weights.reduce((sum, list) => sum + Math.max(...list) - Math.min(...list), 0);
-    const scale = (importance.get(constraint) ?? 1) / (span === 0 ? 1 : span);
+    const scale = importance.get(constraint) ?? 1;
     for (const [i, x] of variables.entries()) {
       const [list, weight] = [strain[x] as Float64Array, weights[i] as Float64Array];
       for (let g = 0; g < list.length; g++) list[g] = (list[g] as number) + scale * (weight[g] as number);

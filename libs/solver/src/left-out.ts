@@ -10,9 +10,42 @@ export interface GroupInequality {
   readonly most: number;
 }
 
+/** How much the groups of some variables ask of a constraint. */
+export interface Strain {
+  readonly constraint: number;
+  readonly variables: Int32Array;
+  readonly weights: readonly Float64Array[];
+}
+
+const spanOf = (list: Float64Array): number => {
+  let [least, greatest] = [Infinity, -Infinity];
+  for (const weight of list) {
+    if (weight < least) least = weight;
+    if (weight > greatest) greatest = weight;
+  }
+  return greatest - least;
+};
+
+/** The inequalities of one constraint added up, each by how far its load can reach. */
+function strainOf(constraint: number, inequalities: readonly GroupInequality[]): Strain | null {
+  const [first] = inequalities;
+  if (!first) return null;
+  const sum = first.weights.map((list) => new Float64Array(list.length));
+  for (const { weights } of inequalities) {
+    const span = weights.reduce((total, list) => total + spanOf(list), 0);
+    if (span === 0) continue;
+    for (const [i, list] of weights.entries()) {
+      const into = sum[i] as Float64Array;
+      for (let g = 0; g < list.length; g++) into[g] = (into[g] as number) + (list[g] as number) / span;
+    }
+  }
+  return { constraint, variables: first.variables, weights: sum };
+}
+
 /** The constraints that a diagram leaves out. */
 export class LeftOut {
   readonly inequalities: readonly GroupInequality[];
+  readonly strains: readonly Strain[];
   private readonly classes: readonly Int32Array[];
 
   constructor(
@@ -30,6 +63,13 @@ export class LeftOut {
         most,
       }));
     });
+    this.strains = indexes.flatMap(
+      (index) =>
+        strainOf(
+          index,
+          this.inequalities.filter((i) => i.constraint === index),
+        ) ?? [],
+    );
   }
 
   /** Whether the network's state meets them all, whatever is chosen in it. */

@@ -1,4 +1,4 @@
-import type { Narrowing, NarrowOptions, Propagation, QueryOptions } from './answers.js';
+import type { Choice, Narrowing, NarrowOptions, Propagation, QueryOptions } from './answers.js';
 import type { BoxPool } from './box-pool.js';
 import type { Core } from './core.js';
 import type { Meter } from './meter.js';
@@ -38,13 +38,15 @@ export function narrow(setting: Setting, options: NarrowOptions, meter: Meter<Na
   if (options.free !== true) return { consistent, valid };
 
   const free = [...valid];
-  for (const [done, choice] of choices.entries()) {
-    meter.known = () => ({ consistent, valid });
-    meter.report(done, choices.length);
+  let done = 0;
+  meter.known = () => ({ consistent, valid });
+  for (const { choice, state: open } of withoutEach(core, choices, cache.start(core, []))) {
+    meter.report(done++, choices.length);
     const x = choice.variable;
-    const kept = choices.filter((c) => c !== choice);
-    const others = allowChoices(core, kept);
-    const open = enter(core, others, cache.start(core, kept));
+    const others = allowChoices(
+      core,
+      choices.filter((c) => c !== choice),
+    );
     const task = open && { network, state: open, boxes, diagrams: core.diagrams, variables: [x] };
     const found = task && narrowState(task, meter, () => undefined);
     free[x] = found
@@ -53,6 +55,31 @@ export function narrow(setting: Setting, options: NarrowOptions, meter: Meter<Na
   }
   meter.report(choices.length, choices.length);
   return { consistent, valid, free };
+}
+
+interface OneOpen {
+  readonly choice: Choice;
+  /** Propagated under all the other choices; null where they leave nothing. */
+  readonly state: Uint32Array | null;
+}
+
+/** The states under all choices but one, halving by halving: what both halves share is propagated once. */
+function* withoutEach(
+  core: Core,
+  choices: readonly Choice[],
+  state: Uint32Array | null,
+): Generator<OneOpen, void> {
+  const [only, ...others] = choices;
+  if (only && (others.length === 0 || state === null)) yield { choice: only, state };
+  if (others.length === 0) return;
+  if (state === null) {
+    yield* withoutEach(core, others, null);
+    return;
+  }
+  const half = choices.length >>> 1;
+  const [first, second] = [choices.slice(0, half), choices.slice(half)];
+  yield* withoutEach(core, first, enter(core, allowChoices(core, second), state));
+  yield* withoutEach(core, second, enter(core, allowChoices(core, first), state));
 }
 
 /** What local reasoning leaves, at once. */

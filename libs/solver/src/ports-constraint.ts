@@ -1,7 +1,7 @@
 import { lowestBit } from './bits.js';
 import type { ClassOrder } from './class-order.js';
 import type { Constraint, Effort, Inequality } from './constraint.js';
-import { type Behind, type HostPorts, leastPorts, mostPorts, openPorts } from './host-ports.js';
+import { type Behind, certainPorts, type HostPorts, leastPorts, mostPorts, openPorts } from './host-ports.js';
 import { isSatisfied } from './is-satisfied.js';
 import { neededPositions } from './needed-positions.js';
 import type { Network } from './network.js';
@@ -46,6 +46,9 @@ export class PortsConstraint implements Constraint {
   private readonly least: readonly Counts[];
   private readonly total: Counts;
   private readonly trial: Counts;
+  private readonly scratch: Counts;
+  /** By class of the host: its ports whatever stands behind them. */
+  private readonly certain: readonly Counts[];
   /** By class of the host: its ports as the present obstacles leave them at best. */
   private readonly ports: Counts[];
   private readonly ownPorts: readonly Counts[];
@@ -65,6 +68,8 @@ export class PortsConstraint implements Constraint {
     this.least = needs.map(() => new Int32Array(fixedNeeds.length));
     this.total = new Int32Array(fixedNeeds.length);
     this.trial = new Int32Array(fixedNeeds.length);
+    this.scratch = new Int32Array(fixedNeeds.length);
+    this.certain = hosts.map(certainPorts);
     this.ownPorts = hosts.map(() => new Int32Array(fixedNeeds.length));
     this.ports = [...this.ownPorts];
     this.supported = [...needs.map((rows) => rows.length), hosts.length].map(
@@ -102,6 +107,10 @@ export class PortsConstraint implements Constraint {
 
   propagate(network: Network): boolean {
     if (this.spec.unmet) return this.mayLack(network);
+    if (this.canNotLack(network)) {
+      network.settle();
+      return true;
+    }
     let changed = true;
     while (changed) {
       if (this.isRefuted(network)) return false;
@@ -259,13 +268,20 @@ export class PortsConstraint implements Constraint {
       this.fixedClass[o] = c;
       this.trial.set(needed);
       addTo(this.trial, rows[c] as Counts, 1);
-      return this.someHost(network, (host) => {
-        const ports = mostPorts(hosts[host] as HostPorts, behind, new Int32Array(needed.length));
-        return isWithin(this.trial, ports);
-      });
+      return (
+        this.someHost(network, (host) => isWithin(this.trial, this.certain[host] as Counts)) ||
+        this.someHost(network, (host) =>
+          isWithin(this.trial, mostPorts(hosts[host] as HostPorts, behind, this.scratch)),
+        )
+      );
     });
     this.fixedClass[o] = -1;
     return changed;
+  }
+
+  /** Whether every host that is present has the ports for the most needs, whatever stands behind them. */
+  private canNotLack(network: Network): boolean {
+    return !this.mayLack(network);
   }
 
   /** Whether some set of ports may be too small: with the most needs and the fewest ports that are present. */

@@ -175,6 +175,14 @@ function build(draw: Draw, shape: Shape): Case {
   return { problem: { variables, constraints }, choices };
 }
 
+/** Ports alone, so that nothing but their own propagation decides. */
+export const portsCase: fc.Arbitrary<Case> = fc.gen().map((generate) => {
+  const draw: Draw = (arbitrary) => generate(() => arbitrary);
+  const sizes = Array.from({ length: integer(draw, 2, 5) }, () => integer(draw, 2, 4));
+  const variables = sizes.map((size, x): VariableSpec => ({ id: `x${String(x)}`, size }));
+  return { problem: { variables, constraints: [portsOf(draw, sizes, 'ports')] }, choices: [] };
+});
+
 const casesOf = (shape: Shape): fc.Arbitrary<Case> =>
   fc.gen().map((generate) => build((arbitrary) => generate(() => arbitrary), shape));
 
