@@ -5,6 +5,7 @@ import { checkCommand } from './commands/check.js';
 import { explainCommand } from './commands/explain.js';
 import { narrowCommand } from './commands/narrow.js';
 import { offerCommand } from './commands/offer.js';
+import { rulesCommand } from './commands/rules.js';
 import { schemaCommand } from './commands/schema.js';
 import { solveCommand } from './commands/solve.js';
 
@@ -16,6 +17,7 @@ export const commands: readonly Command[] = [
   explainCommand,
   offerCommand,
   auditCommand,
+  rulesCommand,
   calcCommand,
   schemaCommand,
 ];

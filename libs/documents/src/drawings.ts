@@ -21,3 +21,4 @@ export { thumbnailSvg, type ThumbnailOptions } from './drawings/thumbnail.js';
 export { vesselDetailOf } from './drawings/vessel-detail.js';
 export { checkCountText, type CheckRow, checkRowsOf } from './views/check-rows.js';
 export { stepValueText } from './views/figure-text.js';
+export { type IndexEntry, type RuleIndex, ruleIndexesOf } from './views/rule-index.js';

@@ -1,4 +1,4 @@
-export { renderOffer } from './pdf/render-documents.js';
+export { renderOffer, renderRuleBook } from './pdf/render-documents.js';
 export { type BillRow, type BillView, billViewOf } from './views/bill-view.js';
 export type { CheckRow } from './views/check-rows.js';
 export type { EvidenceSheet } from './views/evidence-sheets.js';
@@ -12,5 +12,6 @@ export {
   type OfferDocumentsView,
   renderOfferDocuments,
 } from './render-offer-documents.js';
+export { type RuleBookInput, type RuleBookView, ruleBookViewOf } from './views/rule-book-view.js';
 export { sectionSvg } from './section-svg.js';
 export type { FigureView } from './views/figures.js';

@@ -42,7 +42,7 @@ export const mayWrite = async (folder: string, names: readonly string[]): Promis
       code: 'OUTPUT_NOT_EMPTY',
       path: '--out',
       given: folder,
-      message: `holds ${strangers.slice(0, 3).join(', ')}${strangers.length > 3 ? ' and more' : ''}; give a folder that is empty, does not exist yet, or holds an earlier issue of the offer`,
+      message: `holds ${strangers.slice(0, 3).join(', ')}${strangers.length > 3 ? ' and more' : ''}; give a folder that is empty, does not exist yet, or holds an earlier issue`,
     });
   } catch (error) {
     return unwritable(folder, error);

@@ -3,8 +3,10 @@ import type { Measure, Rule } from '../rule.js';
 import { usualCautionFrom } from '../compare.js';
 import { shownQuantity } from '../shown-quantity.js';
 
-const titles = (names: Iterable<SlotName>): string =>
-  [...new Set(names)].map((slot) => slots[slot].title.toLowerCase()).join(', ');
+const titles = (names: Iterable<SlotName>): string => {
+  const words = [...new Set(names)].map((slot) => slots[slot].title.toLowerCase());
+  return words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} and ${words.at(-1) ?? ''}`;
+};
 
 export const effectOf: Readonly<Record<Rule['kind'], string>> = {
   hard: 'What does not meet it is refused.',

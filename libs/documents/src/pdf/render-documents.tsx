@@ -2,12 +2,14 @@
 import { Document, type DocumentProps, renderToBuffer } from '@react-pdf/renderer';
 import type { ReactElement } from 'react';
 import type { OfferView } from '../views/offer-view.js';
+import type { RuleBookView } from '../views/rule-book-view.js';
 import type { SpecificationView } from '../views/specification-view.js';
 import { ComplianceSheets, complianceSheetCount } from './compliance-pages.js';
 import { EvidenceSheets, evidenceSheetCount } from './evidence-pages.js';
 import { loadFonts } from './fonts.js';
 import { OfferSheets, offerSheetCount } from './offer-pages.js';
 import { createPageCount, type PageCount, PageCountContext } from './page-count.js';
+import { RuleBookSheets } from './rule-book-pages.js';
 import { ConformitySheets, DrawingSheets } from './specification-pages.js';
 
 /** Dates inside the file come from the document, so that the same offer gives the same bytes. */
@@ -73,3 +75,13 @@ export const renderSpecification = (view: SpecificationView, date?: string): Pro
     </>,
     expectedSheets(view),
   );
+
+/** The book of rules as PDF; the same rules give the same bytes. */
+export const renderRuleBook = async (view: RuleBookView): Promise<Buffer> => {
+  await loadFonts();
+  return renderToBuffer(
+    <Document {...documentProps({ title: `Rule book, rules ${view.revision}`, author: view.maker })}>
+      <RuleBookSheets view={view} />
+    </Document>,
+  );
+};
