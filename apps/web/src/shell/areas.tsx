@@ -12,11 +12,16 @@ interface Area {
 
 const inquiries: Area = { title: 'Inquiries', href: '/' };
 const range: Area = { title: 'Range', href: '/range' };
+const rules: Area = { title: 'Rules', href: '/rules' };
 const revisions: Area = { title: 'Revisions', href: '/range/revisions' };
 
 /** What a person has to do with, the first where they start. */
 export const areasOf = ({ role }: Me): readonly [Area, ...Area[]] =>
-  role === 'catalogue_keeper' ? [range, revisions] : role === 'customer' ? [inquiries] : [inquiries, range];
+  role === 'catalogue_keeper'
+    ? [range, revisions, rules]
+    : role === 'customer'
+      ? [inquiries]
+      : [inquiries, range, rules];
 
 /** The area that an address belongs to: the one whose own address is the longest that it begins with. */
 const currentOf = (areas: readonly Area[], path: string): Area | undefined =>

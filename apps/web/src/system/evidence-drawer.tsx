@@ -5,7 +5,10 @@ import type { EngineClient } from '../engine/engine-client';
 import { CheckBar } from '../look/check-bar';
 import { Drawer } from '../look/drawer';
 import { StatusMark, statusClass } from '../look/status-mark';
+import Link from 'next/link';
+import { useMe } from '../api/use-me';
 import { Working } from '../look/working';
+import { ruleHref } from '../rules/rule-href';
 import type { CheckGroup } from './check-groups';
 import { EvidenceView, Sources } from './evidence-view';
 import { useAnswer } from './use-view';
@@ -23,6 +26,7 @@ export interface EvidenceDrawerProps {
 /** What a check demands, what the part gives, and how that was found. */
 export function EvidenceDrawer({ group, document, client, onClose }: EvidenceDrawerProps) {
   const { result, row, texts } = group;
+  const me = useMe();
   const proof = useAnswer(`${group.key} ${JSON.stringify(document)}`, (signal) =>
     client.ask('prove', { document }, signal),
   );
@@ -52,6 +56,11 @@ export function EvidenceDrawer({ group, document, client, onClose }: EvidenceDra
         ))}
       </div>
       {result.missing.length > 0 && <p className="lab mt-2">Missing: {result.missing.join('; ')}.</p>}
+      {me !== undefined && me.role !== 'customer' && (
+        <p className="mt-3">
+          <Link href={ruleHref(result.rule)}>The rule: what it reads, how it decides, what it rests on</Link>
+        </p>
+      )}
       {proof === undefined && <Working text="Working out the steps." />}
       {proved !== undefined && <Sources sources={proved.source} />}
       {proved?.evidence.map((evidence, i) => (

@@ -24,7 +24,8 @@ export function Sources({ sources }: { readonly sources: readonly SourceReferenc
   );
 }
 
-function Formula({ text }: { readonly text: string }) {
+/** A formula with its indices and powers set. */
+export function Formula({ text }: { readonly text: string }) {
   return formulaPieces(text).map((piece, i) => {
     const key = `${String(i)} ${piece.text}`;
     switch (piece.at) {
