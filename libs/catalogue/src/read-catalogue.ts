@@ -8,6 +8,7 @@ import {
   readDocument,
   succeed,
 } from '@flangewise/model';
+import { itemLifeTroubles } from './item-life-troubles.js';
 
 const repeatedIds = ({ items }: Catalogue): readonly InputTrouble[] => {
   const firstAt = new Map<string, number>();
@@ -79,6 +80,11 @@ const repeatedLists = ({ priceLists }: Catalogue): readonly InputTrouble[] =>
 export const readCatalogue = (document: unknown): Outcome<Catalogue, readonly InputTrouble[]> => {
   const read = readDocument(catalogueSchema, document);
   if (!read.ok) return read;
-  const troubles = [...repeatedIds(read.value), ...repeatedLists(read.value), ...unusablePrices(read.value)];
+  const troubles = [
+    ...repeatedIds(read.value),
+    ...itemLifeTroubles(read.value.items),
+    ...repeatedLists(read.value),
+    ...unusablePrices(read.value),
+  ];
   return troubles.length === 0 ? succeed(read.value) : fail(troubles);
 };

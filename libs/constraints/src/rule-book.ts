@@ -126,6 +126,7 @@ import { gasFlow } from './rules/supply/gas-flow.js';
 import { gasInletNeeded } from './rules/supply/gas-inlet.js';
 import { gasKind } from './rules/supply/gas-kind.js';
 import { gasPressure } from './rules/supply/gas-pressure.js';
+import { itemLife } from './rules/supply/item-life.js';
 import { uptakeRecorded } from './rules/supply/uptake-recorded.js';
 import { hotFill } from './rules/volume/hot-fill.js';
 import { neverLiquidFull } from './rules/volume/liquid-full.js';
@@ -281,6 +282,7 @@ export const ruleBook: readonly Rule[] = [
   gasReservoir,
   heatUpAdvice,
   highestSpeedAdvice,
+  itemLife,
   reliefAreas,
   removalByFilms,
   controlSignals,

@@ -99,7 +99,18 @@ export interface JudgementRule<
 }
 
 type AttributeOfEvery =
-  'wetted' | 'rating' | 'electrical' | 'families' | 'portsM' | 'reachM' | 'massKg' | 'name' | 'slot';
+  | 'wetted'
+  | 'rating'
+  | 'electrical'
+  | 'families'
+  | 'portsM'
+  | 'reachM'
+  | 'massKg'
+  | 'life'
+  | 'successor'
+  | 'validUntil'
+  | 'name'
+  | 'slot';
 
 /** A judgement of each part, by itself or beside a few others, over several slots. */
 export interface PartRule<

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { currencySchema } from './currency.js';
+import { itemLife, itemNumber } from './item-life.js';
 import { type SlotName } from './slot.js';
 import { calendarDate } from './typed-text.js';
 
@@ -26,10 +27,7 @@ const rating = z.strictObject({
 });
 
 const common = {
-  id: z
-    .string()
-    .regex(/^[A-Z]{2}-\d{4,5}$/)
-    .meta({ description: 'Item number', examples: ['VS-1002'] }),
+  id: itemNumber,
   name: z.string().min(1),
   families: z.array(z.string()).min(1).meta({ description: 'Families it belongs to; "any" fits all' }),
   massKg: quantity('kg', 'Mass'),
@@ -50,7 +48,7 @@ const common = {
   givesPortsM: z.array(metre('Port that it offers')).optional(),
   /** How far it reaches below the sealing plane. */
   reachM: metre('Reach below the sealing plane').optional(),
-  life: z.enum(['introduced', 'current', 'to be discontinued', 'discontinued']).default('current'),
+  ...itemLife,
 };
 
 const item = <S extends SlotName, T extends z.ZodRawShape>(slot: S, shape: T) =>

@@ -1,6 +1,7 @@
 import {
   type Catalogue,
   fail,
+  type Item,
   type Offer,
   type OpenPoint,
   type Outcome,
@@ -62,10 +63,18 @@ const priceLine = (line: BillLine, list: PriceList): Outcome<PricedLine, Quotati
     : price;
 };
 
+const successorOf = ({ successor }: Item): string =>
+  successor === undefined ? 'choose a successor' : `${successor} follows it`;
+
+const lastOrderOf = (item: Item): string =>
+  item.validUntil === undefined
+    ? 'ask for the last order date'
+    : `sold until ${item.validUntil}, ${successorOf(item)}`;
+
 const noteOf = ({ item, special }: BillLine): { readonly note?: string } => {
   if (special !== undefined) return { note: 'Special, priced by method; outside the standard range' };
-  if (item.life === 'to be discontinued') return { note: 'To be discontinued: ask for the last order date' };
-  if (item.life === 'discontinued') return { note: 'Discontinued: choose a successor' };
+  if (item.life === 'to be discontinued') return { note: `To be discontinued: ${lastOrderOf(item)}` };
+  if (item.life === 'discontinued') return { note: `Discontinued: ${successorOf(item)}` };
   return {};
 };
 
@@ -130,6 +139,7 @@ export const makeOffer = (input: OfferInput): Outcome<MadeOffer, QuotationTroubl
     discount: discount.value,
     discountReleasedBy: asked?.discountReleasedBy,
     technical: input.blocking ?? [],
+    date: asked?.date,
   });
   const watermark = watermarkOf(blocking);
   const client = asked?.client ?? system.inquiry.client;

@@ -1,10 +1,11 @@
 import { createHash } from 'node:crypto';
 import { readFileSync } from 'node:fs';
-import { type Item, type PriceList, type SlotName, slotNames } from '@flangewise/model';
+import { type Item, itemSchema, type PriceList, type SlotName, slotNames } from '@flangewise/model';
 import { completeCover } from '../complete-cover.js';
 import { completeVessel } from '../complete-vessel.js';
 import type { CoverDesign } from '../cover-design.js';
 import covers from '../designs/covers.json' with { type: 'json' };
+import lives from '../designs/item-lives.json' with { type: 'json' };
 import vessels from '../designs/vessels.json' with { type: 'json' };
 import type { VesselDesign } from '../vessel-design.js';
 import { coversOfSeries } from './cover-series.js';
@@ -67,6 +68,16 @@ const newOnes = (single: readonly Item[], members: readonly PricedItem[]): reado
   });
 };
 
+/** Lives and links laid over the items that they name. */
+const withLives = (items: readonly Item[]): readonly Item[] => {
+  const known = new Set(items.map(({ id }) => id));
+  const strangers = Object.keys(lives.lives).filter((id) => !known.has(id));
+  if (strangers.length > 0)
+    throw new Error(`item-lives.json names ${strangers.join(', ')}, which the range has not`);
+  const byId: Readonly<Record<string, object>> = lives.lives;
+  return items.map((item) => itemSchema.parse({ ...item, ...byId[item.id] }));
+};
+
 export interface GeneratedRange {
   readonly items: readonly Item[];
   /** List prices of the members of series, in euro. */
@@ -80,7 +91,9 @@ export const generatedRange = (): GeneratedRange => {
     return { single, members: newOnes(single, seriesItems(slot)) };
   });
   return {
-    items: bySlot.flatMap(({ single, members }) => [...single, ...members.map(({ item }) => item)]),
+    items: withLives(
+      bySlot.flatMap(({ single, members }) => [...single, ...members.map(({ item }) => item)]),
+    ),
     seriesPricesEur: new Map(
       bySlot.flatMap(({ members }) => members.map(({ item, priceEur }) => [item.id, priceEur])),
     ),

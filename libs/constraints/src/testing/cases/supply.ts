@@ -29,6 +29,23 @@ export const supplyCases: CasesOf = {
       { name: 'of another', parts: { lift: { families: ['Tarn'] } }, is: 'not met' },
     ],
   },
+  'supply.item-life': {
+    cases: [
+      { name: 'all stay', is: 'silent' },
+      {
+        name: 'one goes',
+        parts: { lift: { life: 'to be discontinued', successor: 'LF-1002', validUntil: '2027-03-31' } },
+        is: 'met with caution',
+        says: /last sold on 2027-03-31: LF-1002 follows it/,
+      },
+      {
+        name: 'one goes without a successor',
+        parts: { seal: { life: 'to be discontinued' } },
+        is: 'met with caution',
+        says: /ask for its successor/,
+      },
+    ],
+  },
   'supply.frame-bore': {
     cases: [
       { name: 'takes it', is: 'met' },
