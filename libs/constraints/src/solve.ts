@@ -138,8 +138,8 @@ const onFrame = (system: System, bench: Bench): System => {
   return frame === undefined ? system : { ...system, frame: { frame: frame.id } };
 };
 
-/** Nodes after which counting gives up: each may take tens of milliseconds; the count is then left out. */
-const countBudget = 16;
+/** Nodes after which counting gives up: each may take tenths of a second; the count is then left out. */
+const countBudget = 3;
 
 interface Search {
   readonly bench: Bench;
