@@ -34,11 +34,12 @@ const exact = {};
 const merged = new WeakMap<Options, WeakMap<object, Map<string, Classes>>>();
 
 /** What was merged of these options, by attributes, under one rounding. */
-const mergedOf = (options: Options, { massKg = exact }: Rounding): Map<string, Classes> => {
+const mergedOf = (options: Options, { massKg }: Rounding): Map<string, Classes> => {
+  const rounding = massKg ?? exact;
   const byRounding = merged.get(options) ?? new WeakMap<object, Map<string, Classes>>();
   merged.set(options, byRounding);
-  const byAttributes = byRounding.get(massKg) ?? new Map<string, Classes>();
-  byRounding.set(massKg, byAttributes);
+  const byAttributes = byRounding.get(rounding) ?? new Map<string, Classes>();
+  byRounding.set(rounding, byAttributes);
   return byAttributes;
 };
 
