@@ -3,7 +3,7 @@ import type { BoxPool } from './box-pool.js';
 import type { Core } from './core.js';
 import type { Meter } from './meter.js';
 import type { NarrowedCache } from './narrowed-cache.js';
-import { allowChoices, enter, flagsOf, noFlags } from './question.js';
+import { allowChoices, enter, enterChoices, flagsOf, flagsOfVariable, noFlags } from './question.js';
 import { narrowState } from './narrow-state.js';
 
 interface Setting {
@@ -43,15 +43,9 @@ export function narrow(setting: Setting, options: NarrowOptions, meter: Meter<Na
   for (const { choice, state: open } of withoutEach(core, choices, cache.start(core, []))) {
     meter.report(done++, choices.length);
     const x = choice.variable;
-    const others = allowChoices(
-      core,
-      choices.filter((c) => c !== choice),
-    );
     const task = open && { network, state: open, boxes, diagrams: core.diagrams, variables: [x] };
     const found = task && narrowState(task, meter, () => undefined);
-    free[x] = found
-      ? (flagsOf(core, found.state, others)[x] as Uint8Array)
-      : new Uint8Array(core.sizes[x] as number);
+    free[x] = found ? flagsOfVariable(core, found.state, x) : new Uint8Array(core.sizes[x] as number);
   }
   meter.report(choices.length, choices.length);
   return { consistent, valid, free };
@@ -78,8 +72,8 @@ function* withoutEach(
   }
   const half = choices.length >>> 1;
   const [first, second] = [choices.slice(0, half), choices.slice(half)];
-  yield* withoutEach(core, first, enter(core, allowChoices(core, second), state));
-  yield* withoutEach(core, second, enter(core, allowChoices(core, first), state));
+  yield* withoutEach(core, first, enterChoices(core, second, state));
+  yield* withoutEach(core, second, enterChoices(core, first, state));
 }
 
 /** What local reasoning leaves, at once. */

@@ -1,6 +1,7 @@
 import type { Choice } from './answers.js';
 import type { Core } from './core.js';
 import { ProblemError } from './problem.js';
+import { hasGroup } from './search.js';
 
 /** The values that a query may use: for each variable a list of flags, or null for all. */
 export type Allowed = (Uint8Array | null)[];
@@ -85,6 +86,31 @@ export function enter(core: Core, allowed: Allowed, start = core.root): Uint32Ar
   if (!start) return null;
   core.network.state = Uint32Array.from(start);
   return restrict(core, allowed) ? core.network.state : null;
+}
+
+/** The same for choices alone. */
+export function enterChoices(
+  core: Core,
+  choices: readonly Choice[],
+  start: Uint32Array | null,
+): Uint32Array | null {
+  if (!start) return null;
+  const { layout, network } = core;
+  network.state = start;
+  const groups = choices.map(({ variable, value }) => layout.groupOf[variable]?.[value] as number);
+  if (choices.some(({ variable }, i) => !hasGroup(network, variable, groups[i] as number))) return null;
+  network.state = Uint32Array.from(start);
+  for (const [i, { variable }] of choices.entries()) network.fix(variable, groups[i] as number);
+  return network.run() ? network.state : null;
+}
+
+/** Which values of one variable are in a group that `words` (laid out as domains) contains. */
+export function flagsOfVariable({ layout }: Core, words: Uint32Array, x: number): Uint8Array {
+  const start = layout.domain[x] as number;
+  return Uint8Array.from(
+    layout.groupOf[x] as Uint16Array,
+    (g) => ((words[start + (g >>> 5)] as number) >>> (g & 31)) & 1,
+  );
 }
 
 /** Which values of each variable are allowed and in a group that `words` (laid out as domains) contains. */
