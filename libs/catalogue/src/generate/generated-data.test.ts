@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { catalogueRevision } from '../catalogue-revision.js';
 import { demoCatalogue } from '../demo-catalogue.js';
-import { priceLists } from '../prices.js';
+import { pricedDemoCatalogue, priceLists } from '../prices.js';
 import { generatedRange, revisionOf, typedPriceLists, withSeriesPrices } from './generated-data.js';
 
 describe('generated data files', () => {
@@ -25,19 +25,21 @@ describe('generated data files', () => {
     }
   });
 
-  test('the revision names the items on file', () => {
-    const month = catalogueRevision.slice(0, 7);
-    expect(revisionOf(month, demoCatalogue.items)).toBe(catalogueRevision);
-    const [first, ...others] = demoCatalogue.items;
-    expect(revisionOf(month, [{ ...first!, leadTimeDays: first!.leadTimeDays + 1 }, ...others])).not.toBe(
-      catalogueRevision,
-    );
+  const month = catalogueRevision.slice(0, 7);
+
+  test('the revision names the items and the prices on file', () => {
+    expect(revisionOf(month, pricedDemoCatalogue)).toBe(catalogueRevision);
+    const [first, ...others] = pricedDemoCatalogue.items;
+    const later = [{ ...first!, leadTimeDays: first!.leadTimeDays + 1 }, ...others];
+    expect(revisionOf(month, { ...pricedDemoCatalogue, items: later })).not.toBe(catalogueRevision);
+    const dearer = priceLists.map((list) => ({ ...list, prices: { ...list.prices, [first!.id]: '1' } }));
+    expect(revisionOf(month, { ...pricedDemoCatalogue, priceLists: dearer })).not.toBe(catalogueRevision);
   });
 
   test('the revision hangs on what the items say, not on the order of their fields', () => {
-    const turned = demoCatalogue.items.map(
+    const turned = pricedDemoCatalogue.items.map(
       (item) => Object.fromEntries(Object.entries(item).reverse()) as typeof item,
     );
-    expect(revisionOf('2026-11', turned)).toBe(revisionOf('2026-11', demoCatalogue.items));
+    expect(revisionOf(month, { ...pricedDemoCatalogue, items: turned })).toBe(catalogueRevision);
   });
 });

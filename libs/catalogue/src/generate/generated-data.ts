@@ -1,6 +1,13 @@
 import { createHash } from 'node:crypto';
 import { readFileSync } from 'node:fs';
-import { type Item, itemSchema, type PriceList, type SlotName, slotNames } from '@flangewise/model';
+import {
+  type Catalogue,
+  type Item,
+  itemSchema,
+  type PriceList,
+  type SlotName,
+  slotNames,
+} from '@flangewise/model';
 import { completeCover } from '../complete-cover.js';
 import { completeVessel } from '../complete-vessel.js';
 import type { CoverDesign } from '../cover-design.js';
@@ -131,9 +138,9 @@ const sorted = (value: unknown): unknown => {
   );
 };
 
-/** Name of a state of the range: the month of its price lists and a digest of all items. */
-export const revisionOf = (month: string, items: readonly Item[]): string =>
+/** Name of a state of the range: the month of its price lists and a digest of all items and prices. */
+export const revisionOf = (month: string, range: Pick<Catalogue, 'items' | 'priceLists'>): string =>
   `${month}-${createHash('sha256')
-    .update(JSON.stringify(sorted(items)))
+    .update(JSON.stringify(sorted([range.items, range.priceLists])))
     .digest('hex')
     .slice(0, 8)}`;

@@ -17,9 +17,6 @@ const lines = (values: readonly unknown[]): string =>
 
 const { items, seriesPricesEur } = generatedRange();
 write('items', lines(items));
-for (const list of typedPriceLists())
-  write(
-    `price-list-${list.id.toLowerCase()}`,
-    JSON.stringify(withSeriesPrices(list, seriesPricesEur), null, 1),
-  );
-write('revision', JSON.stringify({ revision: revisionOf(month, items) }));
+const priceLists = typedPriceLists().map((list) => withSeriesPrices(list, seriesPricesEur));
+for (const list of priceLists) write(`price-list-${list.id.toLowerCase()}`, JSON.stringify(list, null, 1));
+write('revision', JSON.stringify({ revision: revisionOf(month, { items: [...items], priceLists }) }));
