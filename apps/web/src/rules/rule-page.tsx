@@ -31,7 +31,7 @@ function Parts({ page }: { readonly page: RulePageContent }) {
       <tbody>
         {page.parts.map(({ slot, title, as, attributes }) => (
           <tr key={`${slot} ${as ?? ''}`}>
-            <th scope="row" className="font-medium!">
+            <th scope="row" className="text-[13px]! font-medium! text-ink!">
               {title}
             </th>
             <td className="text-ink2">{as ?? ''}</td>
@@ -76,7 +76,7 @@ function Samples({ samples }: Pick<RulePageContent, 'samples'>) {
       {samples.map(({ name, says, shown, texts }, i) => (
         <li
           key={`${name} ${String(i)}`}
-          className="row grid gap-x-4 gap-y-1 py-2 sm:grid-cols-[minmax(0,1fr)_150px_minmax(0,2fr)]"
+          className="row grid items-start gap-x-4 gap-y-1 py-2 sm:grid-cols-[minmax(0,1fr)_150px_minmax(0,2fr)]"
         >
           <span>{name}</span>
           <Verdict says={says} />

@@ -31,7 +31,7 @@ function RuleTable({ found }: { readonly found: readonly NumberedPage[] }) {
           {found.map(({ number, page }) => (
             <tr key={page.id}>
               <td className="text-ink2">{number}</td>
-              <th scope="row" className="font-normal!">
+              <th scope="row" className="text-[13px]! font-normal!">
                 <Link href={ruleHref(page.id)}>{page.title}</Link>
                 <span className="lab block">{page.id}</span>
               </th>
@@ -80,6 +80,9 @@ function Index({ pages, title }: { readonly pages: readonly RulePage[]; readonly
 const listed = 'All rules';
 const ways = [listed, 'By group', 'By slot', 'By source', 'By medium'] as const;
 
+/** Ids of tabs have no spaces. */
+const keyOf = (way: string): string => way.replace(' ', '-');
+
 function Book({ book: { pages, revision } }: { readonly book: RuleBook }) {
   const [text, setText] = useState('');
   const wanted = useDeferredValue(text);
@@ -92,19 +95,19 @@ function Book({ book: { pages, revision } }: { readonly book: RuleBook }) {
           {pages.length} rules, revision {revision}
         </p>
       </div>
-      <Tabs.Root defaultValue={listed}>
+      <Tabs.Root defaultValue={keyOf(listed)}>
         <Tabs.List aria-label="Ways into the rule book" className="mb-4 flex flex-wrap gap-1">
           {ways.map((way) => (
             <Tabs.Trigger
               key={way}
-              value={way}
+              value={keyOf(way)}
               className="btn btn-q data-[state=active]:font-semibold data-[state=active]:underline data-[state=active]:decoration-2 data-[state=active]:underline-offset-4"
             >
               {way}
             </Tabs.Trigger>
           ))}
         </Tabs.List>
-        <Tabs.Content value={listed}>
+        <Tabs.Content value={keyOf(listed)}>
           <div className="mb-2 grid gap-3 sm:grid-cols-[minmax(0,1fr)_auto] sm:items-end">
             <label className="lab">
               Title, slot, condition, source or medium
@@ -134,7 +137,7 @@ function Book({ book: { pages, revision } }: { readonly book: RuleBook }) {
           )}
         </Tabs.Content>
         {ways.slice(1).map((way) => (
-          <Tabs.Content key={way} value={way}>
+          <Tabs.Content key={way} value={keyOf(way)}>
             <Index pages={pages} title={way} />
           </Tabs.Content>
         ))}

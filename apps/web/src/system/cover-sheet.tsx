@@ -59,7 +59,7 @@ function Nozzles({ scenes, selected, onSelect }: CoverSheetProps) {
       <tbody>
         {scenes.cover?.nozzles.map(({ name, size, place, use, slot }) => (
           <tr key={name} className={slot !== null && slot === selected ? 'bg-given-t' : undefined}>
-            <th scope="row" className="py-1! font-semibold!">
+            <th scope="row" className="py-1! text-[13px]! font-semibold! text-ink!">
               {name}
             </th>
             <td className="py-1! whitespace-nowrap">{size}</td>

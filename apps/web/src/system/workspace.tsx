@@ -194,7 +194,7 @@ export function Workspace({ me, system, inquiry, job, links, engine }: Workspace
         id="main"
         className="mx-auto grid max-w-[1440px] gap-6 px-4 py-4 max-sm:px-0 lg:px-6 xl:grid-cols-[minmax(0,912px)_minmax(0,1fr)]"
       >
-        <div className="min-w-0 self-start xl:[@media(min-height:960px)]:sticky xl:[@media(min-height:960px)]:top-4">
+        <div className="min-w-0 self-start xl:[@media(min-height:1500px)]:sticky xl:[@media(min-height:1500px)]:top-4">
           {view !== undefined && (
             <div className="sm:hidden">
               <Verdict assessment={view.assessment} />
