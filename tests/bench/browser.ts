@@ -11,17 +11,25 @@ import { removeDataFolder } from '../../apps/api/src/embedded-database/folder.js
 import { findBrowser } from '../e2e/find-browser.js';
 import { startProduct } from '../e2e/start-product.js';
 import { type Measured, measured, tableOf } from './measure.js';
+import type { NarrowTimes } from './narrow-worker.js';
+import { runInWorker } from './run-in-worker.js';
 
 const edits = 40;
 const visits = 5;
 const letters = 5;
 
-const inquiry = JSON.parse(
-  readFileSync(
-    join(import.meta.dirname, '..', 'acceptance', 'inquiries', '01-hydrogenation-completed.json'),
-    'utf8',
-  ),
-) as InquiryInput;
+const inquiries = [
+  '01-hydrogenation-completed',
+  '05-pilot-toluene-completed',
+  '08-glass-and-steel-completed',
+];
+
+const read = (name: string): InquiryInput =>
+  JSON.parse(
+    readFileSync(join(import.meta.dirname, '..', 'acceptance', 'inquiries', `${name}.json`), 'utf8'),
+  ) as InquiryInput;
+
+const inquiry = read('01-hydrogenation-completed');
 
 /** Asks the API from within the page, as whoever is signed in there. */
 const ask = <T>(page: Page, path: string, input: unknown): Promise<T> =>
@@ -190,7 +198,13 @@ try {
       lettered.map(({ specificationMs }) => specificationMs),
     ),
   ];
-  process.stdout.write(`${tableOf(rows)}\n`);
+  const narrowed: Measured[] = [];
+  for (const name of inquiries) {
+    const worker = join(import.meta.dirname, 'narrow-worker.ts');
+    const { items, edits: times } = await runInWorker<NarrowTimes>(worker, read(name));
+    narrowed.push(measured(`narrow in a Web Worker, ${String(items)} items, ${name}`, 16, times));
+  }
+  process.stdout.write(`${tableOf([...rows, ...narrowed])}\n`);
 } finally {
   await browser.close();
   await product.stop();

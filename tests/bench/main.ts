@@ -8,6 +8,7 @@ import { pricedDemoCatalogue } from '@flangewise/catalogue/prices';
 import { assess, benchOf, createBench, narrow, rangeOf, ruleBook, solve } from '@flangewise/constraints';
 import { type InquiryInput, readDocument, type System, systemSchema } from '@flangewise/model';
 import { additivePrices, deliveryDaysOf } from '@flangewise/quotation';
+import { reopened } from './edits.js';
 import { type Measured, measure, tableOf } from './measure.js';
 
 const inquiries = [
@@ -33,18 +34,6 @@ const firstSystem = (inquiry: InquiryInput): System => {
   return system.value;
 };
 
-/** The same system with another choice open each time, as an engineer edits. */
-const edited = (system: System, run: number): System => {
-  const slots = Object.keys(system.sets[0]?.choices ?? {});
-  const open = slots[Math.abs(run) % slots.length] ?? 'stirrer';
-  return {
-    ...system,
-    sets: system.sets.map((set, k) =>
-      k === 0 ? { ...set, choices: { ...set.choices, [open]: undefined } } : set,
-    ),
-  };
-};
-
 const rows: Measured[] = [];
 for (const name of inquiries) {
   const inquiry = read(name);
@@ -54,7 +43,7 @@ for (const name of inquiries) {
     await measure(`assessment of a system, ${name}`, 10, { runs: 60, task: () => assess(system, own) }),
     await measure(`narrow after an edit, ${name}`, 50, {
       runs: 60,
-      task: (run) => narrow(edited(system, run), own),
+      task: (run) => narrow(reopened(system, run), own),
     }),
     await measure(`solve, ${name}`, 1000, { runs: 7, task: () => solve(inquiry, bench) }),
     await measure(`solve, tables built anew, ${name}`, 1000, {
