@@ -9,6 +9,7 @@ import { addressLimit, personLimit } from '../auth/limit-attempts.js';
 import { storeShippedRange } from '../catalogue/store-shipped-range.js';
 import { migratedDatabase } from '../database/test-database.js';
 import { bodyLimitBytes } from './json-body.js';
+import type { Workers } from '../workshop/jobs.js';
 import { runHere } from '../workshop/run-here.js';
 import { createWorkers } from '../workshop/workers.js';
 import { createWorkshops } from '../workshop/workshops.js';
@@ -19,7 +20,7 @@ const origin = 'http://127.0.0.1:4310';
 const password = 'correct-horse-battery';
 const passwordHash = await hashPassword(password);
 
-async function start(): Promise<FastifyInstance> {
+async function start(workers: Workers = createWorkers()): Promise<FastifyInstance> {
   const { database } = await migratedDatabase();
   await seedDemo(database, passwordHash);
   await storeShippedRange(database, { ...pricedDemoCatalogue, items: [], priceLists: [] });
@@ -28,7 +29,7 @@ async function start(): Promise<FastifyInstance> {
   const server = createServer({
     database,
     auth,
-    workshops: createWorkshops(database, runHere(createWorkers())),
+    workshops: createWorkshops(database, runHere(workers)),
     trustedOrigins: trusted,
     logLevel: 'silent',
   });
@@ -249,4 +250,28 @@ it('says whether the database answers', async () => {
   const server = await start();
   const response = await server.inject({ url: '/api/trpc/health.get' });
   expect(response.json()).toEqual({ result: { data: { database: 'answers' } } });
+});
+
+it('sends the rule book to the people of the maker alone, made once', async () => {
+  let times = 0;
+  const server = await start({
+    ...createWorkers(),
+    ruleBook: () => {
+      times++;
+      return Buffer.from('%PDF');
+    },
+  });
+  const ask = async (email: string): Promise<LightMyRequestResponse> => {
+    const cookie = cookieOf(await signIn(server, email));
+    return server.inject({ url: '/api/rule-book.pdf', headers: { cookie } });
+  };
+  expect((await server.inject({ url: '/api/rule-book.pdf' })).statusCode).toBe(401);
+  for (const { email, role } of demoPeople) {
+    const response = await ask(email);
+    expect(response.statusCode, role).toBe(role === 'customer' ? 403 : 200);
+    if (role === 'customer') continue;
+    expect(response.headers['content-type']).toBe('application/pdf');
+    expect(response.body).toBe('%PDF');
+  }
+  expect(times).toBe(1);
 });

@@ -20,6 +20,7 @@ import { sendCatalogueExport } from './catalogue-export-route.js';
 import { headersOf } from './headers.js';
 import { bodyLimitBytes, fileLimitBytes, readJsonText } from './json-body.js';
 import { sendOfferDocument } from './offer-documents-route.js';
+import { sendRuleBook } from './rule-book-route.js';
 
 export interface ServerParts {
   readonly database: Database;
@@ -42,7 +43,7 @@ function refusalOf(error: FastifyError | Refusal, request: FastifyRequest): Refu
   return new Refusal('FAULT', apiErrorText('FAULT', { request: request.id }));
 }
 
-/** The API: sign-in below /api/auth, procedures below /api/trpc, files below /api/offers and /api/catalogue. */
+/** The API: sign-in below /api/auth, procedures below /api/trpc, files below /api/offers and /api/catalogue, the rule book. */
 export function createServer(parts: ServerParts): FastifyInstance {
   const { database, auth, workshops, trustedOrigins, logLevel } = parts;
   const server = fastify({
@@ -113,6 +114,10 @@ export function createServer(parts: ServerParts): FastifyInstance {
   server.get('/api/catalogue/:id/:file', async (request, reply) => {
     const person = await findPerson(auth, headersOf(request));
     return sendCatalogueExport({ database, workshops, person }, request, reply);
+  });
+  server.get('/api/rule-book.pdf', async (request, reply) => {
+    const person = await findPerson(auth, headersOf(request));
+    return sendRuleBook({ workshops, person }, reply);
   });
   return server;
 }

@@ -47,6 +47,8 @@ export interface Jobs {
     readonly question: { readonly format: ExchangeFormat; readonly content: Uint8Array };
     readonly answer: ReadFile;
   };
+  /** The rules in force as a PDF, under the name of the catalogue's maker. */
+  readonly ruleBook: { readonly question: null; readonly answer: Uint8Array };
   readonly writeFile: { readonly question: { readonly format: ExchangeFormat }; readonly answer: Uint8Array };
 }
 

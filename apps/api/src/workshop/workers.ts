@@ -10,6 +10,7 @@ import type { Workers } from './jobs.js';
 import { keepLast } from './keep-last.js';
 import { readSystem } from './read-system.js';
 import { renderOffer } from './render-offer.js';
+import { renderRules } from './render-rule-book.js';
 
 /** After this long a search answers with what it has found [ms]. */
 const searchLimitMs = 30_000;
@@ -71,6 +72,7 @@ export function createWorkers(): Workers {
     compare: ({ over, question }) =>
       differenceOf(stockOf(question.before).catalogue, stockOf(over).catalogue),
     readFile: ({ over, question }) => readFile(stockOf(over).catalogue, question),
+    ruleBook: ({ over }) => renderRules(stockOf(over).catalogue.maker),
     writeFile: ({ over, question }) => writeExport(question.format, stockOf(over).catalogue),
   };
 }

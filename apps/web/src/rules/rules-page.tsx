@@ -92,7 +92,10 @@ function Book({ book: { pages, revision } }: { readonly book: RuleBook }) {
       <div className="sec-head mb-4">
         <h1>Rules</h1>
         <p className="text-ink2">
-          {pages.length} rules, revision {revision}
+          {pages.length} rules, revision {revision}.{' '}
+          <a href="/api/rule-book.pdf" target="_blank" rel="noreferrer">
+            As PDF
+          </a>
         </p>
       </div>
       <Tabs.Root defaultValue={keyOf(listed)}>
