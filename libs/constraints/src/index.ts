@@ -11,6 +11,7 @@ export * from './bench.js';
 export * from './cheapest.js';
 export * from './choices.js';
 export * from './explain.js';
+export * from './field-in-words.js';
 export * from './name-sources.js';
 export * from './narrow.js';
 export * from './range.js';

@@ -1,4 +1,5 @@
 import type { InquiryInput } from '@flangewise/model';
+import { readNumber } from '@flangewise/quantities';
 
 /** Yes, no, or nobody said. */
 export type Said = '' | 'yes' | 'no';
@@ -118,8 +119,9 @@ const leafOf = (value: unknown, path: string): unknown => {
   if (text === '') return undefined;
   if (saidFields.test(path)) return text === 'yes';
   if (!numberFields.test(path)) return text;
-  const number = Number(text.replace(',', '.'));
-  return Number.isFinite(number) ? number : text;
+  // What may be read two ways stays as it was typed: the check of the document says so.
+  const number = readNumber(text);
+  return number.as === 'number' && number.rest === '' ? number.value : text;
 };
 
 const valueOf = (value: unknown, path: string): unknown => {

@@ -31,3 +31,24 @@ it('reads how many ports stay free as a number, and nothing where nobody says', 
   });
   expect(empty.ok && empty.document.requirements?.freePorts).toBeUndefined();
 });
+
+it.each([
+  ['1200', 1200],
+  ['1 200', 1200],
+  ['1,5', 1.5],
+  ['1.200,5', 1200.5],
+])('reads the plain number %s as %d', (typed, number) => {
+  const read = readForm({
+    ...formOf({ title: 'A', sets: [{}] }),
+    process: { media: [], regulatorKv: typed },
+  });
+  expect(read.ok && read.document.process?.regulatorKv).toBe(number);
+});
+
+it('leaves a number as it was typed that may be read two ways', () => {
+  const read = readForm({
+    ...formOf({ title: 'A', sets: [{}] }),
+    process: { media: [], regulatorKv: '1,200' },
+  });
+  expect(read.ok).toBe(false);
+});

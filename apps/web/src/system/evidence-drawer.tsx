@@ -1,5 +1,6 @@
 'use client';
 
+import { fieldInWords } from '@flangewise/constraints';
 import type { RuleResult, SystemInput } from '@flangewise/model';
 import type { EngineClient } from '../engine/engine-client';
 import { CheckBar } from '../look/check-bar';
@@ -55,7 +56,9 @@ export function EvidenceDrawer({ group, document, client, onClose }: EvidenceDra
           </p>
         ))}
       </div>
-      {result.missing.length > 0 && <p className="lab mt-2">Missing: {result.missing.join('; ')}.</p>}
+      {result.missing.length > 0 && (
+        <p className="lab mt-2">Missing: {result.missing.map(fieldInWords).join('; ')}.</p>
+      )}
       {me !== undefined && me.role !== 'customer' && (
         <p className="mt-3">
           <Link href={ruleHref(result.rule)}>The rule: what it reads, how it decides, what it rests on</Link>
