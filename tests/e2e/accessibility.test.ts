@@ -132,6 +132,27 @@ const states: readonly State[] = [
     },
   ],
   [
+    'rules',
+    async (page) => {
+      await page.goto('/rules');
+      await page.getByRole('table').waitFor();
+    },
+  ],
+  [
+    'rules by source',
+    async (page) => {
+      await page.getByRole('tab', { name: 'By source' }).click();
+      await page.getByRole('tabpanel').getByRole('link').first().waitFor();
+    },
+  ],
+  [
+    'page of a rule',
+    async (page) => {
+      await page.goto('/rules/stirring.coupling-torque');
+      await page.getByRole('article').waitFor();
+    },
+  ],
+  [
     'offer',
     async (page, { offerId }) => {
       await page.goto(`/offers/${offerId}`);

@@ -52,7 +52,7 @@ export function RangePage() {
               {mayRead(me) && !keeps && (
                 <>
                   {' '}
-                  <Link href="/range/revisions" className="ml-2">
+                  <Link href="/range/revisions" className="ml-2 underline">
                     Revisions
                   </Link>
                 </>

@@ -93,7 +93,7 @@ function Book({ book: { pages, revision } }: { readonly book: RuleBook }) {
         <h1>Rules</h1>
         <p className="text-ink2">
           {pages.length} rules, revision {revision}.{' '}
-          <a href="/api/rule-book.pdf" target="_blank" rel="noreferrer">
+          <a href="/api/rule-book.pdf" target="_blank" rel="noreferrer" className="underline">
             As PDF
           </a>
         </p>
