@@ -16,6 +16,7 @@ export * from './list-price.js';
 export * from './measure.js';
 export * from './offer.js';
 export * from './outcome.js';
+export * from './price-terms.js';
 export * from './read-document.js';
 export type * from './rule-page.js';
 export * from './set-name.js';

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { currencySchema } from './currency.js';
 import { itemLife, itemNumber } from './item-life.js';
+import { alloySurchargeSchema, quantityStepSchema, serviceRateSchema } from './price-terms.js';
 import { type SlotName } from './slot.js';
 import { calendarDate } from './typed-text.js';
 
@@ -348,6 +349,9 @@ export const priceListSchema = z.strictObject({
   prices: z.record(z.string(), z.string().regex(/^\d+(\.\d{2})?$/)),
   /** Without them special vessels are computed but not priced. */
   specialRates: specialRatesSchema.optional(),
+  alloySurcharges: z.array(alloySurchargeSchema).optional(),
+  quantitySteps: z.array(quantityStepSchema).optional(),
+  serviceRates: z.array(serviceRateSchema).optional(),
 });
 
 export type PriceList = z.output<typeof priceListSchema>;

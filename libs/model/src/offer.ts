@@ -31,9 +31,18 @@ export const offerSchema = z.strictObject({
   priceList: z.string(),
   currency: currencySchema,
   positions: z.array(positionSchema),
+  /** What of the positions is alloy surcharge, by material. */
+  alloySurcharges: z
+    .array(z.strictObject({ material: z.string(), massKg: z.number().min(0), perKg: money, amount: money }))
+    .optional(),
+  /** Positions with their alloy surcharges: what a search adds up. */
   listTotal: money,
+  /** What quantities take off, a line each; negative. */
+  quantitySteps: z.array(z.strictObject({ text: z.string(), amount: money })).optional(),
   discountPercent: z.string(),
   discount: money,
+  /** Work at the rates of the list, after the discount. */
+  services: z.array(z.strictObject({ text: z.string(), amount: money })).optional(),
   net: money,
   taxPercent: z.string(),
   tax: money,

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { inquirySchema } from './inquiry.js';
+import { wantedServiceSchema } from './price-terms.js';
 import { frameSlots, setSlots, type SlotName } from './slot.js';
 import { calendarDate, percentText } from './typed-text.js';
 
@@ -71,6 +72,7 @@ export const systemSchema = z
         discountPercent: percentText.optional(),
         discountReleasedBy: z.string().optional(),
         taxPercent: percentText.optional(),
+        services: z.array(wantedServiceSchema).optional(),
       })
       .optional(),
   })

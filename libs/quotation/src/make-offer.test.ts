@@ -224,7 +224,8 @@ describe('reconciliation', () => {
         const { offer } = outcome.value;
         for (const p of offer.positions) expect(cents(p.total)).toBe(cents(p.unitPrice) * BigInt(p.quantity));
         expect(offer.positions.reduce((sum, p) => sum + cents(p.total), 0n)).toBe(cents(offer.listTotal));
-        expect(cents(offer.listTotal) - cents(offer.discount)).toBe(cents(offer.net));
+        const steps = (offer.quantitySteps ?? []).reduce((sum, step) => sum + cents(step.amount), 0n);
+        expect(cents(offer.listTotal) + steps - cents(offer.discount)).toBe(cents(offer.net));
         expect(cents(offer.net) + cents(offer.tax)).toBe(cents(offer.total));
       }),
     );

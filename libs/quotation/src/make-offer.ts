@@ -10,13 +10,16 @@ import {
   succeed,
   type System,
 } from '@flangewise/model';
+import { alloySurchargeOf, surchargeRateOf, weighingMaterialOf } from './alloy-surcharge.js';
 import { type BillLine, billOfMaterials, type SpecialPart } from './bill-of-materials.js';
 import { choosePriceList, priceWishOf } from './choose-price-list.js';
 import { deliveryOf } from './delivery.js';
 import { readDiscount } from './discount.js';
 import { listPriceOf } from './find-price.js';
 import { Money, moneyText } from './money.js';
+import { quantityPercentOf, quantityReductionOf } from './quantity-steps.js';
 import { blockingOf, watermarkOf } from './release.js';
+import { type PricedService, pricedServices } from './services.js';
 import terms from './terms.json' with { type: 'json' };
 import { totalsOf } from './totals.js';
 import type { QuotationTrouble } from './trouble.js';
@@ -44,6 +47,8 @@ export interface MadeOffer {
 
 interface PricedLine {
   readonly line: BillLine;
+  /** Of one piece, within the unit price. */
+  readonly surcharge: Money;
   readonly unitPrice: Money;
   readonly total: Money;
 }
@@ -58,9 +63,10 @@ const specialPrice = ({ item, price }: SpecialPart, list: PriceList): Outcome<Mo
 
 const priceLine = (line: BillLine, list: PriceList): Outcome<PricedLine, QuotationTrouble> => {
   const price = line.special === undefined ? listPriceOf(list, line.item) : specialPrice(line.special, list);
-  return price.ok
-    ? succeed({ line, unitPrice: price.value, total: price.value.times(line.quantity) })
-    : price;
+  if (!price.ok) return price;
+  const surcharge = line.special === undefined ? alloySurchargeOf(list, line.item) : new Money(0);
+  const unitPrice = price.value.plus(surcharge);
+  return succeed({ line, surcharge, unitPrice, total: unitPrice.times(line.quantity) });
 };
 
 const successorOf = ({ successor }: Item): string =>
@@ -78,17 +84,87 @@ const noteOf = ({ item, special }: BillLine): { readonly note?: string } => {
   return {};
 };
 
-const positionOf = ({ line, unitPrice, total }: PricedLine, index: number): Position => ({
+const surchargeText = (surcharge: Money): string =>
+  surcharge.isZero() ? '' : `Alloy surcharge ${moneyText(surcharge)} each included`;
+
+const notesOf = ({ line, surcharge }: PricedLine): { readonly note?: string } => {
+  const notes = [noteOf(line).note ?? '', surchargeText(surcharge)].filter((text) => text !== '');
+  return notes.length === 0 ? {} : { note: notes.join('. ') };
+};
+
+/** Alloy surcharges by material, in the order in which they come up. */
+const surchargesOf = (priced: readonly PricedLine[], list: PriceList): Offer['alloySurcharges'] => {
+  const byMaterial = new Map<string, { massKg: Money; perKg: Money; amount: Money }>();
+  for (const { line, surcharge } of priced) {
+    const material = weighingMaterialOf(line.item);
+    const perKg = surchargeRateOf(list, line.item);
+    if (material === undefined || perKg === undefined || surcharge.isZero()) continue;
+    const before = byMaterial.get(material) ?? { massKg: new Money(0), amount: new Money(0) };
+    byMaterial.set(material, {
+      massKg: before.massKg.plus(new Money(line.item.massKg).times(line.quantity)),
+      perKg,
+      amount: before.amount.plus(surcharge.times(line.quantity)),
+    });
+  }
+  return [...byMaterial].map(([material, { massKg, perKg, amount }]) => ({
+    material,
+    massKg: massKg.toNumber(),
+    perKg: moneyText(perKg),
+    amount: moneyText(amount),
+  }));
+};
+
+const positionOf = (priced: PricedLine, index: number): Position => ({
   position: index + 1,
-  item: line.item.id,
-  name: line.item.name,
-  slots: [...line.slots],
-  quantity: line.quantity,
-  unitPrice: moneyText(unitPrice),
-  total: moneyText(total),
-  special: line.special !== undefined,
-  ...noteOf(line),
+  item: priced.line.item.id,
+  name: priced.line.item.name,
+  slots: [...priced.line.slots],
+  quantity: priced.line.quantity,
+  unitPrice: moneyText(priced.unitPrice),
+  total: moneyText(priced.total),
+  special: priced.line.special !== undefined,
+  ...notesOf(priced),
 });
+
+/** What a list adds and takes beside prices; left out where it does neither. */
+const termsOf = (
+  {
+    priced,
+    reductions,
+    services,
+  }: {
+    readonly priced: readonly PricedLine[];
+    readonly reductions: readonly Money[];
+    readonly services: readonly PricedService[];
+  },
+  list: PriceList,
+): Pick<Offer, 'alloySurcharges' | 'quantitySteps' | 'services'> => {
+  const alloySurcharges = surchargesOf(priced, list) ?? [];
+  const quantitySteps = priced.flatMap(({ line }, index) => {
+    const reduction = reductions[index] ?? new Money(0);
+    const percent = quantityPercentOf(list, line.quantity);
+    return reduction.isZero()
+      ? []
+      : [
+          {
+            text: `${String(line.quantity)} × ${line.item.name}: ${percent.toString()} % off`,
+            amount: moneyText(reduction.negated()),
+          },
+        ];
+  });
+  return {
+    ...(alloySurcharges.length === 0 ? {} : { alloySurcharges }),
+    ...(quantitySteps.length === 0 ? {} : { quantitySteps }),
+    ...(services.length === 0
+      ? {}
+      : {
+          services: services.map(({ rate, quantity, amount }) => ({
+            text: `${rate.title}, ${String(quantity)} ${rate.unit}${quantity === 1 ? '' : 's'} at ${moneyText(new Money(rate.rate))}`,
+            amount: moneyText(amount),
+          })),
+        }),
+  };
+};
 
 const datesOf = (
   date: string | undefined,
@@ -128,8 +204,15 @@ export const makeOffer = (input: OfferInput): Outcome<MadeOffer, QuotationTroubl
     priced.push(one.value);
   }
   const taxPercent = new Money(asked?.taxPercent ?? terms.taxPercent);
+  const services = pricedServices(list, asked?.services ?? []);
+  if (!services.ok) return services;
+  const reductions = priced.map(({ line, total }) =>
+    quantityReductionOf(list, { quantity: line.quantity, total }),
+  );
   const totals = totalsOf({
     positions: priced.map((line) => line.total),
+    quantityReductions: reductions,
+    services: services.value.map(({ amount }) => amount),
     discountPercent: discount.value.percent,
     taxPercent,
   });
@@ -155,6 +238,7 @@ export const makeOffer = (input: OfferInput): Outcome<MadeOffer, QuotationTroubl
     priceList: list.id,
     currency: list.currency,
     positions: priced.map(positionOf),
+    ...termsOf({ priced, reductions, services: services.value }, list),
     listTotal: moneyText(totals.list),
     discountPercent: discount.value.percent.toString(),
     discount: moneyText(totals.discount),

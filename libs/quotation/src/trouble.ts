@@ -7,6 +7,7 @@ type QuotationTroubleCode =
   | 'QUOTE_PRICE_LIST_ENDED'
   | 'QUOTE_NO_PRICE'
   | 'QUOTE_PRICE_NOT_WHOLE'
+  | 'QUOTE_UNKNOWN_SERVICE'
   | 'QUOTE_DISCOUNT_TOO_HIGH';
 
 export interface QuotationTrouble {

@@ -15,9 +15,15 @@ const sized = (bytes: number): string => `${String(Math.ceil(bytes / 1000))} kB`
 const totals = (offer: Offer): readonly (readonly string[])[] => {
   const lines = [
     { label: 'List', amount: offer.listTotal },
+    ...(offer.alloySurcharges ?? []).map(({ material, amount }) => ({
+      label: `of it alloy surcharge ${material}`,
+      amount,
+    })),
+    ...(offer.quantitySteps ?? []).map(({ text, amount }) => ({ label: text, amount })),
     ...(Number(offer.discountPercent) === 0
       ? []
       : [{ label: `Discount ${offer.discountPercent} %`, amount: `-${offer.discount}` }]),
+    ...(offer.services ?? []).map(({ text, amount }) => ({ label: text, amount })),
     ...(Number(offer.taxPercent) === 0 ? [] : [{ label: `Tax ${offer.taxPercent} %`, amount: offer.tax }]),
     { label: 'Total', amount: offer.total },
   ];

@@ -13,9 +13,15 @@ const isZero = (amount: string): boolean => /^-?0+(\.0+)?$/.test(amount);
 
 const linesOf = (offer: Offer): readonly Line[] => [
   { label: 'List total', value: offer.listTotal },
+  ...(offer.alloySurcharges ?? []).map(({ material, amount }) => ({
+    label: `of it alloy surcharge ${material}`,
+    value: amount,
+  })),
+  ...(offer.quantitySteps ?? []).map(({ text, amount }) => ({ label: text, value: amount })),
   ...(isZero(offer.discount)
     ? []
     : [{ label: `Discount ${offer.discountPercent} %`, value: `-${offer.discount.replace('-', '')}` }]),
+  ...(offer.services ?? []).map(({ text, amount }) => ({ label: text, value: amount })),
   { label: 'Net', value: offer.net, strong: isZero(offer.tax) },
   ...(isZero(offer.tax)
     ? []

@@ -57,7 +57,7 @@ const Nozzles = ({ table, view, plan }: { table: NozzleTable; view: Specificatio
               <Text style={[style.strong, { width: px(26) }]}>{name}</Text>
               <Text style={{ width: px(40) }}>{printText(size)}</Text>
               {plan < px(150) ? null : (
-                <Text style={[style.label, { width: px(120), paddingRight: px(6) }]}>{printText(place)}</Text>
+                <Text style={[style.label, { width: px(40) }]}>{printText(place)}</Text>
               )}
               <Text style={{ flexGrow: 1, flexShrink: 1, flexBasis: 0 }}>{printText(use)}</Text>
             </View>
@@ -66,9 +66,7 @@ const Nozzles = ({ table, view, plan }: { table: NozzleTable; view: Specificatio
         {scene === undefined ? null : (
           <View style={{ width: plan }}>
             <SectionFigure scene={scene} width={plan} height={plan} callouts="none" />
-            <Text style={[style.small, { textAlign: 'center' }]}>
-              Cover from above, front below; dashed: seal, vessel and what stands in it
-            </Text>
+            <Text style={[style.small, { textAlign: 'center' }]}>Cover from above, front below</Text>
           </View>
         )}
       </View>
@@ -136,7 +134,7 @@ const remarks = (view: SpecificationView): string =>
     view.drawing.sets.some(({ levels }) => levels !== null)
       ? 'Levels: cold, and at the highest temperature (dashed).'
       : '',
-    'Ports are turned into view; fittings, coupling and motor are drawn in proportion.',
+    'Ports are turned into view; fittings, coupling and motor are drawn in proportion. In the plan of the cover, front below, dashed: seal, vessel and what stands in it.',
   ]
     .filter((part) => part !== '')
     .join(' ');
@@ -225,7 +223,7 @@ export const ConformitySheets = ({ view }: { view: SpecificationView }) => (
     watermark={view.watermark}
     care={sheetCaution}
   >
-    <NozzleTables tables={view.nozzles} view={view} plan={px(view.nozzles.length > 1 ? 170 : 250)} />
+    <NozzleTables tables={view.nozzles} view={view} plan={px(view.nozzles.length > 1 ? 170 : 210)} />
     {view.oneSheet ? null : <Utilities rows={view.utilities} />}
     {view.oneSheet ? null : <Revisions view={view} />}
     <Conformity view={view} />

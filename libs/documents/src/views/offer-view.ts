@@ -60,10 +60,18 @@ export interface OfferViewInput {
 const totalsOf = (offer: Offer, money: (amount: string) => string): OfferView['totals'] => {
   const hasDiscount = !/^-?0+(\.0+)?$/.test(offer.discount);
   const hasTax = !/^-?0+(\.0+)?$/.test(offer.tax);
+  const row = (label: string, amount: string) => ({ label, value: money(amount), strong: false });
+  const quantitySteps = offer.quantitySteps ?? [];
+  const services = offer.services ?? [];
+  const hasMore = hasDiscount || quantitySteps.length > 0 || services.length > 0;
   return [
+    ...(hasMore ? [row('Sum of the positions', offer.listTotal)] : []),
+    ...(offer.alloySurcharges ?? []).map(({ material, massKg, perKg, amount }) =>
+      row(`of it alloy surcharge ${material}, ${massKg.toFixed(1)} kg at ${perKg}`, amount),
+    ),
+    ...quantitySteps.map(({ text, amount }) => row(text, amount)),
     ...(hasDiscount
       ? [
-          { label: 'Sum of the positions', value: money(offer.listTotal), strong: false },
           {
             label: `Discount ${offer.discountPercent} %`,
             value: money(offer.discount.startsWith('-') ? offer.discount : `-${offer.discount}`),
@@ -71,6 +79,7 @@ const totalsOf = (offer: Offer, money: (amount: string) => string): OfferView['t
           },
         ]
       : []),
+    ...services.map(({ text, amount }) => row(text, amount)),
     { label: hasTax ? 'Net' : 'Total, without tax', value: money(offer.net), strong: !hasTax },
     ...(hasTax
       ? [
