@@ -18,6 +18,7 @@ const beginnings: Readonly<Record<string, string>> = {
   'bill-of-materials.csv': '\u00ef\u00bb\u00bf' /* byte-order mark, as latin1 */,
   'bill-of-materials.xlsx': 'PK',
   'section.svg': '<?xml',
+  'cover.svg': '<?xml',
 };
 
 const readInquiry = (name: string): InquiryInput =>

@@ -13,5 +13,6 @@ export {
   renderOfferDocuments,
 } from './render-offer-documents.js';
 export { type RuleBookInput, type RuleBookView, ruleBookViewOf } from './views/rule-book-view.js';
+export { coverSvg } from './cover-svg.js';
 export { sectionSvg } from './section-svg.js';
 export type { FigureView } from './views/figures.js';

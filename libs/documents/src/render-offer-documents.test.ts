@@ -91,13 +91,14 @@ beforeAll(async () => {
 }, 60_000);
 
 describe('documents of an offer', () => {
-  it('are five files with their media types', () => {
+  it('are six files with their media types', () => {
     expect(documents.map(({ name, mediaType }) => [name, mediaType.split(';')[0]])).toEqual([
       ['offer.pdf', 'application/pdf'],
       ['specification.pdf', 'application/pdf'],
       ['bill-of-materials.csv', 'text/csv'],
       ['bill-of-materials.xlsx', 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet'],
       ['section.svg', 'image/svg+xml'],
+      ['cover.svg', 'image/svg+xml'],
     ]);
   });
 
@@ -142,8 +143,16 @@ describe('documents of an offer', () => {
     expect(Math.max(...curves)).toBeGreaterThan(100);
   });
 
-  it('say neither NaN nor undefined in the drawing file', () => {
-    expect(bytesOf('section.svg').toString('utf8')).not.toMatch(/NaN|undefined|Infinity/);
+  it.each(['section.svg', 'cover.svg'])('say neither NaN nor undefined in %s', (name) => {
+    expect(bytesOf(name).toString('utf8')).not.toMatch(/NaN|undefined|Infinity/);
+  });
+
+  it('say in the plan of the cover who sits on each of its ports', () => {
+    const svg = bytesOf('cover.svg').toString('utf8');
+    const ports = view.specification.drawing.sets.flatMap(({ cover }) => cover?.ports ?? []);
+    expect(ports.length).toBeGreaterThan(0);
+    for (const { name } of ports) expect(svg).toContain(`>${name}  Ø`);
+    expect(svg.match(/>free</g) ?? []).toHaveLength(ports.filter(({ slot }) => slot === null).length);
   });
 
   it.skipIf(!hasPoppler)('say what an offer must say (needs poppler-utils)', () => {

@@ -1,4 +1,5 @@
 import { renderOffer, renderSpecification } from './pdf/render-documents.js';
+import { coverSvg } from './cover-svg.js';
 import { sectionSvg } from './section-svg.js';
 import { billCsv } from './tables/bill-csv.js';
 import { billXlsx } from './tables/bill-xlsx.js';
@@ -23,12 +24,13 @@ export interface OfferDocument {
 
 const text = (content: string): Uint8Array => new TextEncoder().encode(content);
 
-/** The files of an offer; the same view gives the same bytes. The section is left out while no vessel is chosen. */
+/** The files of an offer; the same view gives the same bytes. Drawings are left out while nobody has chosen a vessel or a cover. */
 export const renderOfferDocuments = async (view: OfferDocumentsView): Promise<OfferDocument[]> => {
   const letter = await renderOffer(view.offer, view.date);
   const specification = await renderSpecification(view.specification, view.date);
   const workbook = await billXlsx(view.bill);
-  const section = sectionSvg(view.specification.drawing, view.specification.numbers);
+  const { drawing, numbers } = view.specification;
+  const drawings = { 'section.svg': sectionSvg(drawing, numbers), 'cover.svg': coverSvg(drawing, numbers) };
   return [
     { name: 'offer.pdf', mediaType: 'application/pdf', bytes: letter },
     { name: 'specification.pdf', mediaType: 'application/pdf', bytes: specification },
@@ -38,8 +40,8 @@ export const renderOfferDocuments = async (view: OfferDocumentsView): Promise<Of
       mediaType: 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet',
       bytes: workbook,
     },
-    ...(section === undefined
-      ? []
-      : [{ name: 'section.svg', mediaType: 'image/svg+xml', bytes: text(section) }]),
+    ...Object.entries(drawings).flatMap(([name, svg]) =>
+      svg === undefined ? [] : [{ name, mediaType: 'image/svg+xml', bytes: text(svg) }],
+    ),
   ];
 };

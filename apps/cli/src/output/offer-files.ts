@@ -27,6 +27,7 @@ export const offerFileNames: readonly string[] = [
   'bill-of-materials.csv',
   'bill-of-materials.xlsx',
   'section.svg',
+  'cover.svg',
   'offer.json',
   'assessment.json',
   'system.json',

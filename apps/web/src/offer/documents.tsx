@@ -8,6 +8,7 @@ const titles: Readonly<Record<string, string>> = {
   'bill-of-materials.xlsx': 'Bill of materials, XLSX',
   'bill-of-materials.csv': 'Bill of materials, CSV',
   'section.svg': 'Section, SVG',
+  'cover.svg': 'Cover from above, SVG',
 };
 
 const order = Object.keys(titles);
