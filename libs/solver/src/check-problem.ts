@@ -127,6 +127,12 @@ function checkBehind(spec: PortsSpec, sizes: Sizes): void {
         spec.id,
       );
   }
+  const standing = behind.obstacles.map((o) => o.variable);
+  if (new Set([spec.host, ...standing]).size <= standing.length)
+    throw new ProblemError(
+      `constraint ${spec.id}: a variable stands behind the ports once, and is not their host`,
+      spec.id,
+    );
   for (const [o, { variable, classOf, leaves }] of behind.obstacles.entries()) {
     const what = `behind.obstacles[${String(o)}]`;
     checkVariable(sizes, variable, spec.id);

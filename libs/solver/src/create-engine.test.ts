@@ -14,6 +14,24 @@ const withConstraint = (spec: ConstraintSpec): Problem => ({ variables, constrai
 
 const table = { kind: 'table', id: 'fit', scope: [0, 1] } as const;
 
+const ports = {
+  kind: 'ports',
+  id: 'ports',
+  host: 0,
+  hostPorts: [Float64Array.of(3), Float64Array.of(2)],
+  users: [],
+} as const;
+
+const obstacle = {
+  variable: 1,
+  classOf: Uint16Array.of(0, 1, 1),
+  leaves: [
+    [Float64Array.of(1), Float64Array.of(1)],
+    [Float64Array.of(3), Float64Array.of(2)],
+  ],
+};
+const behind = { hostClassOf: Uint16Array.of(0, 1), obstacles: [obstacle] };
+
 describe('createEngine', () => {
   it.each<[string, Problem, RegExp]>([
     [
@@ -71,6 +89,44 @@ describe('createEngine', () => {
         users: [{ variable: 0, needs: [Float64Array.of(), Float64Array.of()] }],
       }),
       /ports.*twice/,
+    ],
+    [
+      'a giver of ports as large as its own',
+      withConstraint({
+        ...ports,
+        users: [
+          {
+            variable: 1,
+            needs: [Float64Array.of(2), Float64Array.of(2), Float64Array.of(2)],
+            gives: [Float64Array.of(1), Float64Array.of(2), Float64Array.of()],
+          },
+        ],
+      }),
+      /ports.*smaller than those that its giver needs/,
+    ],
+    [
+      'what reaches through without a port',
+      withConstraint({ ...ports, through: [Float64Array.of(3)] }),
+      /ports.*through has 1 entries, 2/,
+    ],
+    [
+      'a host that stands behind its own ports',
+      withConstraint({ ...ports, behind: { ...behind, obstacles: [{ ...obstacle, variable: 0 }] } }),
+      /ports.*not their host/,
+    ],
+    [
+      'an obstacle that says too little',
+      withConstraint({ ...ports, behind: { ...behind, obstacles: [{ ...obstacle, leaves: [[], []] }] } }),
+      /ports.*leaves has 0 entries, 1/,
+    ],
+    [
+      'hosts of one class with different ports',
+      withConstraint({
+        ...ports,
+        hostPorts: [Float64Array.of(3), Float64Array.of(3, 3)],
+        behind: { ...behind, hostClassOf: Uint16Array.of(0, 0) },
+      }),
+      /ports.*different ports/,
     ],
     [
       'a price list of the wrong size',
