@@ -212,7 +212,8 @@ export const coverPlanOf = (
     ...ports.flatMap(aboveParts),
   ];
   return {
-    title: `cover from above, ${model.title}`,
+    title: model.title,
+    name: `Cover from above, ${model.title}`,
     bounds: boundsOf(parts),
     parts,
     slots,

@@ -101,7 +101,7 @@ export const sceneToSvg = (scene: Scene, options: SvgOptions): string => {
   const patterns = hatchesOf(scene).map((hatch) => patternOf(hatch, prefix, 4.4 / sheet.scale));
   const [x, y] = sheet.origin;
   return [
-    `<svg class="dr" xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${figure(options.width)} ${figure(options.height)}" role="group" aria-label="${escaped(`Section of ${scene.title}`)}">`,
+    `<svg class="dr" xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${figure(options.width)} ${figure(options.height)}" role="group" aria-label="${escaped(scene.name ?? `Section of ${scene.title}`)}">`,
     styleSvg(options),
     `<defs>${patterns.join('')}</defs>`,
     `<g transform="translate(${figure(x)} ${figure(y)}) scale(${String(Number(sheet.scale.toPrecision(6)))})">`,

@@ -68,6 +68,8 @@ export interface SceneSlot {
 /** A drawing to scale, 1:1 in millimetres; parts in painter's order. */
 export interface Scene {
   readonly title: string;
+  /** What it is called where it is no section of its title. */
+  readonly name?: string;
   readonly bounds: Box;
   readonly parts: readonly Part[];
   readonly slots: readonly SceneSlot[];
