@@ -2,6 +2,7 @@ export * from './catalogue-revision.js';
 export * from './complete-cover.js';
 export * from './complete-vessel.js';
 export * from './cover-design.js';
+export { type CoverWithPorts, coverWithPorts } from './cover-with-ports.js';
 export * from './demo-catalogue.js';
 export * from './choice-troubles.js';
 export { type Envelope, envelopeOf } from './envelope.js';

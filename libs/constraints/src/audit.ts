@@ -33,7 +33,7 @@ const isForSpecials = ({ rating }: Item): boolean =>
   rating !== undefined && rating.maxPressurePaGauge > standardEnds.maxPressurePaGauge;
 
 const readsSpecials = (rule: Rule): boolean =>
-  rule.form === 'judgement' && (rule.of.vessel ?? []).includes('special');
+  rule.form === 'judgement' && Object.values(rule.of).some((reads) => reads.some((one) => one === 'special'));
 
 /** The range with one item of each that are alike, and all that stand for it. */
 const withoutRepeats = ({ range, rules }: Bench) => {

@@ -115,6 +115,7 @@ import { partTemperature } from './rules/strength/part-temperature.js';
 import { pressureTest } from './rules/strength/pressure-test.js';
 import { ratingAtTemperature, declaredPressure } from './rules/strength/rating-at-temperature.js';
 import { specialVesselRule } from './rules/strength/special.js';
+import { specialCoverRule, specialShaftRule } from './rules/strength/special-part.js';
 import { vapourKnown } from './rules/strength/vapour-known.js';
 import { vacuumProof } from './rules/strength/vacuum.js';
 import { controlLoops } from './rules/supply/control-loops.js';
@@ -152,6 +153,8 @@ export const ruleBook: readonly Rule[] = [
   ratingAtTemperature,
   declaredPressure,
   specialVesselRule,
+  specialCoverRule,
+  specialShaftRule,
   vacuumProof,
   vapourKnown,
   boltLoad,

@@ -11,7 +11,6 @@ import {
   fail,
   type ItemOf,
   type Outcome,
-  type SpecialRates,
   type SpecialVessel,
   succeed,
   type System,
@@ -21,10 +20,12 @@ import type { Bench } from './bench.js';
 import { createBench } from './bench.js';
 import { type Range, withSpecials } from './range.js';
 import { shownQuantity } from './shown-quantity.js';
+import { makeSpecialPart } from './special-part.js';
+import { specialPriceOf } from './special-price.js';
 
-/** A vessel made for one system, with the list price that the method gives. */
-export interface MadeSpecial {
-  readonly item: ItemOf<'vessel'>;
+/** A part made for one system, with the list price that the method gives. */
+export interface MadeSpecial<S extends 'vessel' | 'cover' | 'shaft' = 'vessel' | 'cover' | 'shaft'> {
+  readonly item: ItemOf<S>;
   /** Absent where the person may not see prices. */
   readonly price?: number;
   /** How it differs from the range. */
@@ -101,21 +102,6 @@ const lowestTemperatureK = (material: string): Outcome<number, CalculationError>
     : succeed(service.minC + 273.15);
 };
 
-/** Whole list price by the maker's rates: blank, machining, engineering. */
-const priceOf = (
-  material: string,
-  mass: { readonly massKg: number; readonly blankMassKg: number },
-  rates: SpecialRates | undefined,
-): { readonly price?: number } => {
-  const rate = rates?.materials.find((r) => r.material === material);
-  if (rates === undefined || rate === undefined) return {};
-  return {
-    price: Math.ceil(
-      mass.blankMassKg * rate.pricePerKg + mass.massKg * rate.machiningPerKg + rates.engineering,
-    ),
-  };
-};
-
 /**
  * A special vessel by its numbers: walls by EN 13445-3 (thick-wall method where e/De exceeds 0.16), mass, price by
  * the maker's rates, lead time. To be reviewed and released by an engineer.
@@ -125,7 +111,7 @@ const priceOf = (
 export const makeSpecialVessel = (
   special: SpecialVessel,
   range: Range,
-): Outcome<MadeSpecial, CalculationError> => {
+): Outcome<MadeSpecial<'vessel'>, CalculationError> => {
   const template = nearest(special, range);
   if (template === undefined || !specialMaterials.includes(special.material)) {
     return fail({
@@ -203,7 +189,7 @@ export const makeSpecialVessel = (
   };
   return succeed({
     item,
-    ...priceOf(special.material, { massKg, blankMassKg }, range.specialRates),
+    ...specialPriceOf(special.material, { massKg, blankMassKg }, range.specialRates),
     deviations: [
       `wall ${shownQuantity(wallThicknessM, 'm', 'up')} by the ${shellMethod} method, end ${shownQuantity(endThicknessM, 'm', 'up')} (${form}), mass ${shownQuantity(massKg, 'kg', 'up')}`,
       `design stress ${`${String(Math.round(stress.value.stressPa / 1e6))} MPa`} at ${shownQuantity(special.maxTemperatureK, 'K')} (${stress.value.basis})`,
@@ -216,18 +202,23 @@ export interface SpecialPart extends MadeSpecial {
   readonly releasedBy?: string;
 }
 
+type WithSpecials = Pick<System, 'specials' | 'specialParts'>;
+
 /** The specials of a system, made; trouble where one of them cannot be. */
 export const specialsOf = (
-  system: Pick<System, 'specials'>,
+  system: WithSpecials,
   range: Range,
 ): Outcome<readonly SpecialPart[], CalculationError> => {
   const parts: SpecialPart[] = [];
-  for (const special of system.specials) {
-    const made = makeSpecialVessel(special, range);
+  const wishes = [
+    ...system.specials.map((wish) => ({ wish, made: makeSpecialVessel(wish, range) })),
+    ...(system.specialParts ?? []).map((wish) => ({ wish, made: makeSpecialPart(wish, range) })),
+  ];
+  for (const { wish, made } of wishes) {
     if (!made.ok) return made;
     parts.push({
       ...made.value,
-      ...(special.releasedBy === undefined ? {} : { releasedBy: special.releasedBy }),
+      ...(wish.releasedBy === undefined ? {} : { releasedBy: wish.releasedBy }),
     });
   }
   return succeed(parts);
@@ -238,9 +229,10 @@ const benches = new WeakMap<Bench, Map<string, Bench>>();
 const mostKept = 8;
 
 /** The bench of a system: the range itself, with the specials of that system added. */
-export const benchOf = (system: Pick<System, 'specials'>, bench: Bench): Bench => {
-  if (system.specials.length === 0) return bench;
-  const key = JSON.stringify(system.specials.map((special) => ({ ...special, releasedBy: undefined })));
+export const benchOf = (system: WithSpecials, bench: Bench): Bench => {
+  const wishes = [...system.specials, ...(system.specialParts ?? [])];
+  if (wishes.length === 0) return bench;
+  const key = JSON.stringify(wishes.map((special) => ({ ...special, releasedBy: undefined })));
   const known = benches.get(bench) ?? new Map<string, Bench>();
   benches.set(bench, known);
   const found = known.get(key);

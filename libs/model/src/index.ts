@@ -1,6 +1,7 @@
 export * from './answers.js';
 export * from './assessment.js';
 export * from './baffle-angles.js';
+export { type CoverPort } from './cover-port.js';
 export * from './currency.js';
 export { nearestName } from './edit-distance.js';
 export * from './evidence.js';
@@ -21,6 +22,7 @@ export * from './read-document.js';
 export type * from './rule-page.js';
 export * from './set-name.js';
 export * from './slot.js';
+export * from './special-part.js';
 export * from './system.js';
 export * from './typed-text.js';
 export { usualCaution } from './usual-caution.js';

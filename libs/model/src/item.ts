@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { coverPort } from './cover-port.js';
 import { currencySchema } from './currency.js';
 import { itemLife, itemNumber } from './item-life.js';
 import { alloySurchargeSchema, quantityStepSchema, serviceRateSchema } from './price-terms.js';
@@ -61,6 +62,11 @@ const bore = z
   .positive()
   .meta({ description: 'Sealing bore code, nominal diameter in mm', unit: 'mm' });
 
+const special = z
+  .boolean()
+  .optional()
+  .meta({ description: 'Made for one system, to be reviewed and released' });
+
 const vesselGeometry = z.strictObject({
   innerDiameterM: metre('Inner diameter'),
   cylinderLengthM: metre('Length of the cylindrical part, sealing plane to end'),
@@ -75,14 +81,6 @@ const vesselGeometry = z.strictObject({
   endThicknessM: metre('Wall of the end'),
   flangeOuterDiameterM: metre('Outer diameter of the rim'),
   flangeHeightM: metre('Height of the rim'),
-});
-
-const coverPort = z.strictObject({
-  name: z.string().regex(/^N\d+$/),
-  diameterM: metre('Free diameter'),
-  boltCircleM: metre('Diameter of the circle on which it sits'),
-  angleDeg: quantity('deg', 'Position, clockwise from front', z.number().min(0).max(360)),
-  tiltDeg: quantity('deg', 'Tilt outwards', z.number().min(0).max(45)).default(0),
 });
 
 const impeller = z.enum([
@@ -122,7 +120,7 @@ const itemShapes = [
       .nullable(),
     bottomPortM: metre('Free diameter of the bottom port').nullable(),
     thermalShockK: quantity('K', 'Temperature difference across the wall that it stands').nullable(),
-    special: z.boolean().optional().meta({ description: 'Made for one system, to be reviewed and released' }),
+    special,
   }),
   item('material', { material: z.string(), construction: z.enum(['metal', 'glass', 'lined']) }),
   item('closure', {
@@ -157,6 +155,7 @@ const itemShapes = [
     thicknessM: metre('Thickness'),
     ports: z.array(coverPort),
     bushing: z.enum(['none', 'small', 'medium', 'large']),
+    special,
   }),
   item('stirrer', {
     impeller,
@@ -176,6 +175,7 @@ const itemShapes = [
     diameterM: metre('Diameter'),
     bearingSpanM: metre('Distance of the bearings'),
     bore: bore.nullable(),
+    special,
   }),
   item('baffles', { material: z.string(), bore, count: z.int().positive(), widthM: metre('Width') }),
   item('coupling', {
@@ -319,7 +319,6 @@ export type ItemInput = z.input<typeof itemSchema>;
 export type ItemOf<S extends SlotName> = Extract<Item, { slot: S }>;
 
 export type VesselGeometry = z.output<typeof vesselGeometry>;
-export type CoverPort = z.output<typeof coverPort>;
 export type Impeller = z.output<typeof impeller>;
 
 /** What special vessels cost: the blank, the work on it, and design, drawings and review. */

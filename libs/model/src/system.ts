@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { inquirySchema } from './inquiry.js';
 import { wantedServiceSchema } from './price-terms.js';
 import { frameSlots, setSlots, type SlotName } from './slot.js';
+import { specialPartSchema } from './special-part.js';
 import { calendarDate, percentText } from './typed-text.js';
 
 /** An item number, null for "none of these", absent while nobody has chosen. */
@@ -60,6 +61,8 @@ export const systemSchema = z
       .max(8)
       .default([{ count: 1, choices: {} }]),
     specials: z.array(specialVesselSchema).default([]),
+    /** Covers and shafts made for this system. */
+    specialParts: z.array(specialPartSchema).max(16).optional(),
     settings: settingsSchema.default({}),
     /** Client, date and price list of the offer that is to be made. */
     offer: z

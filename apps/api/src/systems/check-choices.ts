@@ -13,24 +13,31 @@ export const choiceProblems = (system: System, { bench }: Workshop): FieldProble
     problem: message,
   }));
 
-function refuseReleases({ offer, specials }: System): void {
+function refuseReleases({ offer, specials, specialParts = [] }: System): void {
   if (offer?.discountReleasedBy !== undefined)
     throw refuse('RELEASE_IN_DOCUMENT', {
       field: 'offer.discountReleasedBy',
       given: offer.discountReleasedBy,
     });
-  specials.forEach(({ releasedBy }, index) => {
-    if (releasedBy !== undefined)
-      throw refuse('RELEASE_IN_DOCUMENT', { field: `specials[${index}].releasedBy`, given: releasedBy });
-  });
+  for (const [list, wishes] of Object.entries({ specials, specialParts }))
+    wishes.forEach(({ releasedBy }, index) => {
+      if (releasedBy !== undefined)
+        throw refuse('RELEASE_IN_DOCUMENT', { field: `${list}[${index}].releasedBy`, given: releasedBy });
+    });
 }
 
-function refuseImpossibleSpecials({ specials }: System, { bench }: Workshop): void {
-  specials.forEach((special, index) => {
-    const made = specialsOf({ specials: [special] }, bench.range);
+function refuseImpossibleSpecials({ specials, specialParts = [] }: System, { bench }: Workshop): void {
+  const wishes = [
+    ...specials.map((wish, index) => ({ place: `specials[${index}]`, alone: { specials: [wish] } })),
+    ...specialParts.map((wish, index) => ({
+      place: `specialParts[${index}]`,
+      alone: { specials: [], specialParts: [wish] },
+    })),
+  ];
+  wishes.forEach(({ place, alone }) => {
+    const made = specialsOf(alone, bench.range);
     if (made.ok) return;
     const { message, field, given } = made.error;
-    const place = `specials[${index}]`;
     throw refuse(
       'SPECIAL_NOT_POSSIBLE',
       { problem: message },

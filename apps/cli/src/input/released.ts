@@ -18,12 +18,15 @@ export interface ReleasedAssessment {
 
 type Parts = ReadonlyMap<string, { readonly name: string; readonly by: string | undefined }>;
 
-/** Sets whose vessel is a special that somebody released. */
+/** Sets that have specials, all of them released by somebody. */
 const releasedSets = ({ sets }: System, parts: Parts): ReadonlySet<number> =>
   new Set(
-    sets.flatMap(({ choices }, set) =>
-      typeof choices.vessel === 'string' && parts.get(choices.vessel)?.by !== undefined ? [set] : [],
-    ),
+    sets.flatMap(({ choices }, set) => {
+      const specials = [choices.vessel, choices.cover, choices.shaft].flatMap((id) =>
+        typeof id === 'string' ? (parts.get(id) ?? []) : [],
+      );
+      return specials.length > 0 && specials.every(({ by }) => by !== undefined) ? [set] : [];
+    }),
   );
 
 const releasesOf = ({ offer }: System, parts: Parts): readonly Release[] => [
@@ -42,7 +45,7 @@ const releasesOf = ({ offer }: System, parts: Parts): readonly Release[] => [
 ];
 
 /**
- * The assessment of a system with the releases that its document carries. The special vessel of a set is released with
+ * The assessment of a system with the releases that its document carries. The specials of a set are released with
  * whatever else that set has outside the standard range; what all sets share, with the special of any.
  */
 export const assessReleased = async (
@@ -75,7 +78,7 @@ export const releaseNotes = ({ releases, waits }: ReleasedAssessment): readonly 
   ...releases.map(({ what, by }) => `${what}: released by ${by}, as the system says.`),
   ...(waits
     ? [
-        'Something lies outside the standard range and is not released: its offer carries a watermark until an approver releases it in the application, or the system names who did (specials[0].releasedBy).',
+        'Something lies outside the standard range and is not released: its offer carries a watermark until an approver releases it in the application, or the system names who did (specials[0].releasedBy, specialParts[0].releasedBy).',
       ]
     : []),
 ];

@@ -1,7 +1,7 @@
 import { permissibleExternalPressurePa } from '../external-pressure.js';
 import { permissiblePressurePa } from '../internal-pressure.js';
 import type { VesselDesign } from '../vessel-design.js';
-import { leastOf } from './least-step.js';
+import { leastOf } from '../least-step.js';
 
 const wallStep = { step: 0.0005, most: 0.12 };
 /** Wall that decides nothing while another one is looked for. */

@@ -2,7 +2,7 @@ import { evaluate, vessel } from '@flangewise/engineering';
 import { z } from 'zod';
 import data from '../designs/vessel-series.json' with { type: 'json' };
 import type { VesselDesign } from '../vessel-design.js';
-import { jointOf } from './bores.js';
+import { jointOf } from '../joint.js';
 import { leastWalls } from './least-walls.js';
 import { listPrice } from './list-price.js';
 import { partMaterial } from './part-materials.js';

@@ -237,6 +237,12 @@ export const stirringCases: CasesOf = {
       { name: 'a galvanic pair', parts: { shaft: { material: '1.4571' } }, is: 'not met' },
     ],
   },
+  'stirring.special-shaft': {
+    cases: [
+      { name: 'special', parts: { shaft: { special: true } }, is: 'outside standard range' },
+      { name: 'of the range', is: 'silent' },
+    ],
+  },
   'stirring.gas-into-liquid': {
     cases: [
       { name: 'no gas', is: 'silent' },

@@ -94,6 +94,12 @@ export const strengthCases: CasesOf = {
       { name: 'of the range', is: 'silent' },
     ],
   },
+  'strength.special-cover': {
+    cases: [
+      { name: 'special', parts: { cover: { special: true } }, is: 'outside standard range' },
+      { name: 'of the range', is: 'silent' },
+    ],
+  },
   'strength.rating-at-temperature': {
     edge: {
       conditions: { pressureMaxPaGauge: 5e6, temperatureMaxK: 423.15 },
