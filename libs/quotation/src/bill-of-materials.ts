@@ -21,6 +21,8 @@ export interface SpecialPart {
   readonly item: Item;
   /** Whole, in the currency of the offer; absent where the list has no rates for its material. */
   readonly price?: number;
+  /** How it differs from the range. */
+  readonly deviations?: readonly string[];
   /** Who released it; absent while nobody has. */
   readonly releasedBy?: string;
 }

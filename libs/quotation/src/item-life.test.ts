@@ -32,6 +32,21 @@ describe('an item that is about to go', () => {
   });
 });
 
+describe('a special', () => {
+  test('says on its position how it differs from the range', () => {
+    const item = { ...catalogue.items.find(({ id }) => id === 'SE-1001')!, id: 'SP-0001' };
+    const made = makeOffer({
+      system: systemWith('SP-0001'),
+      catalogue,
+      specials: [{ item, price: 100, deviations: ['ports N1 28 mm instead of 20 mm'] }],
+      ruleRevision: 'r',
+    });
+    expect(made.ok && made.value.offer.positions[0]!.note).toBe(
+      'Special, priced by method; outside the standard range; ports N1 28 mm instead of 20 mm',
+    );
+  });
+});
+
 describe('an item that is not sold yet', () => {
   test('keeps an offer of an earlier date from going out, from its first day on no longer', () => {
     const lateCatalogue = {

@@ -78,7 +78,12 @@ const lastOrderOf = (item: Item): string =>
     : `sold until ${item.validUntil}, ${successorOf(item)}`;
 
 const noteOf = ({ item, special }: BillLine): { readonly note?: string } => {
-  if (special !== undefined) return { note: 'Special, priced by method; outside the standard range' };
+  if (special !== undefined)
+    return {
+      note: ['Special, priced by method; outside the standard range', ...(special.deviations ?? [])].join(
+        '; ',
+      ),
+    };
   if (item.life === 'to be discontinued') return { note: `To be discontinued: ${lastOrderOf(item)}` };
   if (item.life === 'discontinued') return { note: `Discontinued: ${successorOf(item)}` };
   return {};
