@@ -24,10 +24,14 @@ interface ChoiceProps {
 }
 
 function Choice({ label, all, value, options, onValue }: ChoiceProps) {
+  const id = useId();
   return (
-    <label className="lab min-w-0">
-      {label}
+    <div className="min-w-0">
+      <label htmlFor={id} className="lab block">
+        {label}
+      </label>
       <select
+        id={id}
         className="field mt-1"
         value={value ?? ''}
         onChange={({ target }) => onValue(target.value === '' ? undefined : target.value)}
@@ -39,7 +43,7 @@ function Choice({ label, all, value, options, onValue }: ChoiceProps) {
           </option>
         ))}
       </select>
-    </label>
+    </div>
   );
 }
 
