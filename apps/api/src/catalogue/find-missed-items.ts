@@ -2,6 +2,7 @@ import type { SystemInput } from '@flangewise/model';
 import type { Prisma } from '../generated/client.js';
 import { openInquiries } from '../inquiries/open-inquiries.js';
 import { printedNumber } from '../letters.js';
+import { chosenItems } from '../systems/chosen-items.js';
 
 /** An item that a draft has no more and that systems of open inquiries have chosen. */
 export interface MissedItem {
@@ -26,9 +27,6 @@ async function goneItems(
   return rows.map(({ id }) => id);
 }
 
-const chosenIn = ({ frame = {}, sets = [] }: SystemInput): ReadonlySet<unknown> =>
-  new Set([frame, ...sets.map(({ choices }) => choices)].flatMap((choices) => Object.values(choices)));
-
 /** Items that the catalogue in force has, the draft has not, and systems of open inquiries use. */
 export async function findMissedItems(
   step: Prisma.TransactionClient,
@@ -42,7 +40,7 @@ export async function findMissedItems(
     select: { id: true, letter: true, document: true, inquiry: { select: { number: true, title: true } } },
   });
   const used = systems.map(({ id, letter, document, inquiry }) => ({
-    chosen: chosenIn(document as unknown as SystemInput),
+    chosen: chosenItems(document as unknown as SystemInput),
     by: { systemId: id, system: letter, inquiry: printedNumber(inquiry.number), title: inquiry.title },
   }));
   return gone.flatMap((item) => {

@@ -51,6 +51,7 @@ const allowed: Readonly<Record<string, readonly Caller[]>> = {
   'systems.explain': job,
   'systems.freeze': engineer,
   'systems.get': job,
+  'systems.getRevision': job,
   'systems.narrow': job,
   'systems.save': inquirers,
   'systems.solve': job,

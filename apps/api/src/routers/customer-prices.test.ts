@@ -96,6 +96,7 @@ const inputs: Readonly<Record<string, () => unknown>> = {
   'systems.explain': () => ({ system: conflicting() }),
   'systems.freeze': () => ({ id: job.systemId }),
   'systems.get': () => ({ id: job.systemId }),
+  'systems.getRevision': () => ({ id: job.systemId, number: 1 }),
   'systems.narrow': () => ({ system: job.system }),
   'systems.save': () => ({ id: job.systemId, document: job.system, version: 1 }),
   'systems.solve': () => ({ inquiryId: job.inquiryId }),

@@ -31,12 +31,14 @@ describe('a customer of another client', () => {
     ['inquiries.update', 'id', () => job.inquiryId],
     ['systems.solve', 'inquiryId', () => job.inquiryId],
     ['systems.get', 'id', () => job.systemId],
+    ['systems.getRevision', 'id', () => job.systemId],
     ['evidence.get', 'systemId', () => job.systemId],
     ['offers.get', 'id', () => sent],
   ])('hears of %s what he hears of one that does not exist', async (path, field, existing) => {
     const ask = async (id: string) => {
       const answer = await product.call('kelmoor', path, {
         [field]: id,
+        number: 1,
         document: testInquiry(quickInquiry),
       });
       return { status: answer.status, text: answer.text.replaceAll(id, '…') };

@@ -330,6 +330,8 @@ describe('an offer', () => {
     const id = await makeTestOffer(product, own.systemId);
     const before = await ask('engineer', 'offers.get', { id });
     const { catalogueRevision } = before.offer;
+    const frozen = await ask('engineer', 'systems.getRevision', { id: own.systemId, number: 1 });
+    expect(frozen).toMatchObject({ catalogueRevision, document: { sets: own.system.sets } });
     await unblock(product, id);
 
     const { vessel } = own.system.sets?.[0]?.choices ?? {};
@@ -356,6 +358,8 @@ describe('an offer', () => {
     expect(error?.message).toContain(`catalogue ${name}`);
     const again = await ask('engineer', 'catalogue.get', { revision: catalogueRevision });
     expect(again).toEqual(old);
+    expect(await ask('sales', 'systems.getRevision', { id: own.systemId, number: 1 })).toEqual(frozen);
+    expect(frozen.items.find((one: Item) => one.id === vessel)).toEqual(item);
     await ask('sales', 'offers.revise', { id, date: '2026-12-01' });
     const revised = await ask('engineer', 'offers.get', { id });
     expect(revised.offer).toMatchObject({ revision: 'B', catalogueRevision: name });
