@@ -65,7 +65,8 @@ it('takes the keeper from a draft to the range that everybody works with', async
     await page.getByText(`${shield.id} is saved in the draft.`).waitFor();
   });
   await step('show the item as changed, in the units of the trade', async () => {
-    const dialog = await openItem(page, shield.id);
+    const dialog = page.getByRole('dialog');
+    await dialog.getByText('14.25').waitFor();
     const text = plain(await dialog.innerText());
     expect(text).toContain('14.25 kg');
     expect(text).toContain('914.4 mm');

@@ -5,7 +5,7 @@ import Link from 'next/link';
 import { useRouter } from 'next/navigation';
 import { api } from '../api/client';
 import { errorText } from '../api/api-error';
-import { deskKey, type RevisionHead } from './use-revision';
+import { type RevisionHead, revisionsKey } from './use-revision';
 
 /** Opens a draft of what is in force, or leads to the one that is open. */
 export function DraftButton({ revisions }: { readonly revisions: readonly RevisionHead[] | undefined }) {
@@ -15,7 +15,7 @@ export function DraftButton({ revisions }: { readonly revisions: readonly Revisi
   const open = useMutation({
     mutationFn: () => api.catalogue.openDraft.mutate({}),
     onSuccess: async ({ revision }) => {
-      await queries.invalidateQueries({ queryKey: [deskKey, 'revisions'] });
+      await queries.invalidateQueries({ queryKey: revisionsKey });
       router.push(`/range/revisions/${revision.id}`);
     },
   });

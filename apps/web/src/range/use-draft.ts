@@ -1,7 +1,7 @@
 import type { Catalogue, Item, PriceList } from '@flangewise/model';
 import { useMutation, useQueryClient } from '@tanstack/react-query';
 import { api } from '../api/client';
-import { type Revision, revisionKey } from './use-revision';
+import { type Revision, type RevisionHead, revisionKey, revisionsKey } from './use-revision';
 
 const withItem = (catalogue: Catalogue, item: Item): Catalogue => ({
   ...catalogue,
@@ -41,11 +41,14 @@ export function useDraft(draftId: string) {
     return revision;
   };
   const keep = (version: number, change: (catalogue: Catalogue) => Catalogue): void => {
-    queries.setQueryData<Revision>(revisionKey(draftId), (before) => {
-      if (before === undefined) return before;
-      const catalogue = change(before.catalogue);
-      return { ...before, version, catalogue, items: catalogue.items.length };
-    });
+    const before = seen();
+    const catalogue = change(before.catalogue);
+    const items = catalogue.items.length;
+    queries.setQueryData<Revision>(revisionKey(draftId), { ...before, version, catalogue, items });
+    // The other sheets of the draft go by the version in the list.
+    queries.setQueryData<readonly RevisionHead[]>(revisionsKey, (all) =>
+      all?.map((one) => (one.id === draftId ? { ...one, version, items } : one)),
+    );
   };
 
   const saveItem = useMutation({

@@ -9,6 +9,7 @@ export type Comparison = Outputs['catalogue']['compare'];
 
 /** Begins every key of what the desk shows, so that one word renews all of it. */
 export const deskKey = 'desk';
+export const revisionsKey = [deskKey, 'revisions'] as const;
 export const revisionKey = (id: string) => [deskKey, 'revision', id] as const;
 
 /** Who keeps the range: opens drafts, changes them and puts them in force. */
@@ -19,7 +20,7 @@ export const mayRead = (me: Me | undefined): boolean => me !== undefined && me.r
 /** Every revision of the range, the newest first. */
 export const useRevisions = (enabled = true) =>
   useQuery({
-    queryKey: [deskKey, 'revisions'],
+    queryKey: revisionsKey,
     queryFn: async () => (await api.catalogue.listRevisions.query()).revisions,
     enabled,
   });
