@@ -2,8 +2,8 @@ import { readFileSync } from 'node:fs';
 import type { Item } from '@flangewise/model';
 import { pricedDemoCatalogue } from '@flangewise/catalogue/prices';
 import type { Locator, Page } from 'playwright-core';
-import { expect, it } from 'vitest';
-import { apiOf, readInquiry, saveJob } from './api.js';
+import { expect, it, onTestFinished } from 'vitest';
+import { type Api, apiOf, readInquiry, saveJob } from './api.js';
 import { openAs } from './page.js';
 import { clients } from './people.js';
 import { step } from './step.js';
@@ -37,6 +37,25 @@ const release = async (page: Page, why: string): Promise<void> => {
   await page.getByText(/\d+ in force$/).waitFor();
 };
 
+/** Puts a catalogue in force that says of these items what the shipped one says, for the tests that come after. */
+async function putBack(keeper: Api, ids: readonly string[]): Promise<void> {
+  const { revision } = await keeper.catalogue.openDraft.mutate({});
+  const document = {
+    ...pricedDemoCatalogue,
+    items: items.filter(({ id }) => ids.includes(id)),
+    priceLists: [],
+  };
+  const { applied, version } = await keeper.catalogue.importFile.mutate({
+    draftId: revision.id,
+    version: revision.version,
+    format: 'json',
+    contentBase64: Buffer.from(JSON.stringify(document)).toString('base64'),
+    apply: true,
+  });
+  expect(applied).toBe(true);
+  await keeper.catalogue.release.mutate({ id: revision.id, version, note: 'As it was shipped' });
+}
+
 it('takes the keeper from a draft to the range that everybody works with', async () => {
   const engineer = await openAs('engineer');
   const api = await apiOf(engineer);
@@ -47,6 +66,8 @@ it('takes the keeper from a draft to the range that everybody works with', async
   const { revision: before } = await api.catalogue.get.query();
 
   const page = await openAs('keeper');
+  const keeper = await apiOf(page);
+  onTestFinished(() => putBack(keeper, [shield.id, bought]));
   await step('open a draft', async () => {
     await page.getByRole('button', { name: 'Open a draft' }).click();
     await page.waitForURL(/\/range\/revisions\/[\w-]+$/);
