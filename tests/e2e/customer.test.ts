@@ -80,7 +80,7 @@ async function walk(page: Page, own: Own): Promise<readonly Received[]> {
   });
   await step('read the offer and its documents', async () => {
     await page.goto(`/offers/${own.offerId}`);
-    expect((await saveDocuments(page)).size).toBe(5);
+    expect((await saveDocuments(page)).size).toBe(6);
   });
   return traffic.received();
 }

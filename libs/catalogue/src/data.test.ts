@@ -28,6 +28,11 @@ describe('data of the demo range', () => {
     for (const id of ids) expect(itemById(demoCatalogue, id)?.id).toBe(id);
   });
 
+  test('no two items of a slot have the same name', () => {
+    const names = demoCatalogue.items.map(({ slot, name }) => `${slot}: ${name}`);
+    expect(names.filter((name, k) => names.indexOf(name) < k)).toEqual([]);
+  });
+
   test('families are those of the range', () => {
     const names = new Set([...range.families.map((f) => f.name), 'any']);
     for (const item of demoCatalogue.items)

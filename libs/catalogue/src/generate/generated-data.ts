@@ -75,6 +75,20 @@ const newOnes = (single: readonly Item[], members: readonly PricedItem[]): reado
   });
 };
 
+/**
+ * Items of a slot under names of their own: where one before has the name already, what it is for follows; where that
+ * does not tell them apart, the number.
+ */
+const distinctlyNamed = (items: readonly Item[]): readonly Item[] => {
+  const taken = new Set<string>();
+  return items.map((item) => {
+    const ways = [item.name, `${item.name}, ${item.families.join(' and ')}`, `${item.name}, ${item.id}`];
+    const name = ways.find((way) => !taken.has(way)) ?? item.name;
+    taken.add(name);
+    return { ...item, name };
+  });
+};
+
 /** Lives and links laid over the items that they name. */
 const withLives = (items: readonly Item[]): readonly Item[] => {
   const known = new Set(items.map(({ id }) => id));
@@ -99,7 +113,9 @@ export const generatedRange = (): GeneratedRange => {
   });
   return {
     items: withLives(
-      bySlot.flatMap(({ single, members }) => [...single, ...members.map(({ item }) => item)]),
+      bySlot.flatMap(({ single, members }) =>
+        distinctlyNamed([...single, ...members.map(({ item }) => item)]),
+      ),
     ),
     seriesPricesEur: new Map(
       bySlot.flatMap(({ members }) => members.map(({ item, priceEur }) => [item.id, priceEur])),
