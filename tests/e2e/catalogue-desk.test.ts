@@ -149,3 +149,23 @@ it('lets others look and not change', async () => {
   await openSheet(page, 'Files');
   expect(await page.getByLabel('choose a file').count()).toBe(0);
 });
+
+it('keeps fields and tables of an item within a phone', async () => {
+  const page = await openAs('keeper', { width: 390 });
+  const keeper = await apiOf(page);
+  const { revision } = await keeper.catalogue.openDraft.mutate({});
+  onTestFinished(async () => {
+    await keeper.catalogue.discardDraft.mutate({ id: revision.id, version: revision.version });
+  });
+  await page.goto(`/range/revisions/${revision.id}#CV-1001`);
+  const tooWide = (): Promise<number> =>
+    page
+      .getByRole('dialog')
+      .last()
+      .evaluate(({ scrollWidth, clientWidth }) => scrollWidth - clientWidth);
+  await page.getByRole('button', { name: 'Change it' }).waitFor();
+  expect(await tooWide()).toBe(0);
+  await page.getByRole('button', { name: 'Change it' }).click();
+  await page.getByRole('form').waitFor();
+  expect(await tooWide()).toBe(0);
+});

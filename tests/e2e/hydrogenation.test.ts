@@ -32,7 +32,7 @@ import {
 const inquiry = readInquiry('01-hydrogenation');
 const firstGauge = 'Pressure gauge 0 to 160 bar, 6 mm, 1.4404';
 const wideGauge = 'Pressure gauge 0 to 400 bar, 6 mm, 1.4404';
-const strongVessel = 'Vessel 3 L, 1.4404, PS 200';
+const strongVessel = 'Vessel 2.5 L, 1.4404, PS 200';
 
 /** "1 of 71 fit" for every slot, as the command line has it. */
 const fitsOf = async (system: SystemInput): Promise<readonly string[]> =>

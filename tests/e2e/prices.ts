@@ -17,12 +17,12 @@ const { priceLists, items } = pricedDemoCatalogue;
 /** What the range tells everybody: a price that is also a length or a pressure gives nothing away. */
 const told = numbersIn(JSON.stringify(items));
 
-/** List prices of items, of four digits or more, that mean nothing else. */
+/** List prices of items that mean nothing else: large, and not round as lengths and pressures are. */
 export const prices: ReadonlySet<number> = new Set(
   priceLists
     .flatMap(({ prices: list }) => Object.values(list))
     .map(Number)
-    .filter((price) => price >= 1000 && !told.has(price)),
+    .filter((price) => price >= 10_000 && price % 100 !== 0 && !told.has(price)),
 );
 
 /** The list prices that occur in a text. */
