@@ -120,7 +120,7 @@ const listWords = { added: 'is added', removed: 'is taken out', changed: 'has ot
 export function DifferenceView({ difference }: { readonly difference: Difference }) {
   const { added, removed, changed, prices, priceLists, tables } = difference;
   return (
-    <div className="grid gap-6">
+    <div className="grid grid-cols-1 gap-6">
       <Section title="Changed" count={changed.length}>
         <Lines
           all={bySlot(changed)}

@@ -40,7 +40,7 @@ function SeveralInputs({ section, form, onTexts }: SeveralProps) {
   return (
     <>
       {count > 0 && (
-        <div className="overflow-x-auto">
+        <div className="relative overflow-x-auto">
           <table className="tab">
             <thead>
               <tr>
@@ -163,7 +163,7 @@ export function ItemForm({ slot, initial, isNew, taken, lists, isBusy, onSave, o
   return (
     <form
       aria-label={`Fields of ${isNew ? 'the new item' : number}, ${slots[slot].title}`}
-      className="mt-4 grid gap-5"
+      className="mt-4 grid grid-cols-1 gap-5"
       noValidate
       onSubmit={(event) => {
         event.preventDefault();

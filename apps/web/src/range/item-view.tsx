@@ -69,7 +69,7 @@ function Values({ section, leaves }: { readonly section: LayoutSection; readonly
 export function ItemView({ item }: { readonly item: Item }) {
   const leaves = leavesOf(item);
   return (
-    <div className="grid gap-5">
+    <div className="grid grid-cols-1 gap-5">
       {layoutOf(item.slot).map((section) => (
         <section key={section.path} className="sec">
           <h3 className="mb-1">{section.title}</h3>

@@ -63,7 +63,7 @@ export function TakeIn({ revision }: { readonly revision: RevisionHead }) {
         it does not name, stay as they are. It is looked at first, and changes nothing until you say so.
       </p>
       <FileChoice what="a CSV, XLSX or JSON file" accept=".csv,.xlsx,.json" isBusy={isBusy} onFile={begin} />
-      <div className="mt-3 grid gap-4">
+      <div className="mt-3 grid grid-cols-1 gap-4">
         {look.isPending && <Working text="Reading the file." />}
         {fault !== null && <Fault text={errorText(fault)} />}
         {data !== undefined && file !== undefined && data.report.troubles.length > 0 && (
