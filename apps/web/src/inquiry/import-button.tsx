@@ -1,7 +1,8 @@
 'use client';
 
 import type { InquiryInput } from '@flangewise/model';
-import { useId, useState, type DragEvent } from 'react';
+import { useState } from 'react';
+import { FileChoice } from '../look/file-choice';
 import { StatusMark } from '../look/status-mark';
 import { readInquiryFile } from './import-file';
 
@@ -11,49 +12,19 @@ export interface ImportButtonProps {
 
 /** Takes an inquiry from a JSON file, by choosing or dropping it. */
 export function ImportButton({ onRead }: ImportButtonProps) {
-  const id = useId();
   const [trouble, setTrouble] = useState<string>();
-  const [over, setOver] = useState(false);
-  const read = async (file: File | undefined): Promise<void> => {
-    if (file === undefined) return;
+  const read = async (file: File): Promise<void> => {
     const outcome = await readInquiryFile(file);
     setTrouble(outcome.ok ? undefined : outcome.error);
     if (outcome.ok) onRead(outcome.value);
   };
-  const drop = (event: DragEvent): void => {
-    event.preventDefault();
-    setOver(false);
-    void read(event.dataTransfer.files[0]);
-  };
   return (
-    <div
-      className={`border border-dashed px-4 py-3 ${over ? 'border-given bg-given-t' : 'border-rule'}`}
-      onDragOver={(event) => {
-        event.preventDefault();
-        setOver(true);
-      }}
-      onDragLeave={() => setOver(false)}
-      onDrop={drop}
+    <FileChoice
+      what="an inquiry file (JSON)"
+      accept=".json,application/json"
+      isBusy={false}
+      onFile={(file) => void read(file)}
     >
-      <p className="flex flex-wrap items-center gap-x-3 gap-y-1">
-        <span className="text-ink2">Drop an inquiry file (JSON) here, or</span>
-        <label
-          htmlFor={id}
-          className="btn focus-within:outline-2 focus-within:outline-offset-2 focus-within:outline-given"
-        >
-          choose a file
-          <input
-            id={id}
-            type="file"
-            accept=".json,application/json"
-            className="sr-only"
-            onChange={(event) => {
-              void read(event.target.files?.[0]);
-              event.target.value = '';
-            }}
-          />
-        </label>
-      </p>
       <p role="alert" className="mt-2 empty:hidden">
         {trouble !== undefined && (
           <>
@@ -61,6 +32,6 @@ export function ImportButton({ onRead }: ImportButtonProps) {
           </>
         )}
       </p>
-    </div>
+    </FileChoice>
   );
 }

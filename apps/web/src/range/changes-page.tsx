@@ -1,10 +1,9 @@
 'use client';
 
 import { useState } from 'react';
-import { errorText, mayHelpAgain } from '../api/api-error';
 import { useMe } from '../api/use-me';
 import { momentText } from '../figures/moment';
-import { Empty, Fault } from '../look/notice';
+import { Empty } from '../look/notice';
 import { Working } from '../look/working';
 import { DifferenceView, differenceText, isNothing } from './difference-view';
 import { DraftHistory } from './draft-history';
@@ -13,6 +12,7 @@ import { type FrameContent, RevisionFrame } from './revision-frame';
 import { standingOf } from './revision-chip';
 import { TouchedOffers } from './touched-offers';
 import { beforeOf, mayKeep, type RevisionHead, useComparison } from './use-revision';
+import { QueryFault } from '../shell/query-fault';
 
 interface AgainstProps {
   readonly from: string;
@@ -57,14 +57,7 @@ function Changes({ revision, all }: FrameContent) {
             {query.data !== undefined && differenceText(query.data)}
           </p>
         </div>
-        {query.isError && (
-          <Fault
-            text={errorText(query.error)}
-            action={
-              mayHelpAgain(query.error) ? { title: 'Try again', run: () => void query.refetch() } : undefined
-            }
-          />
-        )}
+        {query.isError && <QueryFault query={query} />}
         {query.isPending && <Working text="Comparing the two revisions." />}
         {query.data !== undefined &&
           (isNothing(query.data) ? (

@@ -1,9 +1,7 @@
 'use client';
 
 import { useMemo } from 'react';
-import { errorText, mayHelpAgain } from '../api/api-error';
 import { useMe } from '../api/use-me';
-import { Fault } from '../look/notice';
 import { Working } from '../look/working';
 import { DraftItems } from './draft-items';
 import { listPricesOf } from './list-prices';
@@ -11,6 +9,7 @@ import { RangeBrowser } from './range-browser';
 import type { Mark } from './range-table';
 import { type FrameContent, RevisionFrame } from './revision-frame';
 import { beforeOf, type Comparison, mayKeep, useComparison, useRevision } from './use-revision';
+import { QueryFault } from '../shell/query-fault';
 
 /** How each item that differs stands to the revision before. */
 const marksOf = (comparison: Comparison | undefined): ReadonlyMap<string, Mark> => {
@@ -35,15 +34,7 @@ function Items({ revision: head, all }: FrameContent) {
     () => (revision === undefined ? [] : listPricesOf(revision.catalogue.priceLists)),
     [revision],
   );
-  if (query.isError)
-    return (
-      <Fault
-        text={errorText(query.error)}
-        action={
-          mayHelpAgain(query.error) ? { title: 'Try again', run: () => void query.refetch() } : undefined
-        }
-      />
-    );
+  if (query.isError) return <QueryFault query={query} />;
   if (revision === undefined) return <Working text="Loading the items." />;
   return head.state === 'draft' && mayKeep(me) ? (
     <DraftItems revision={revision} lists={lists} marks={marks} />

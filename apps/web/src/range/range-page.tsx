@@ -3,16 +3,15 @@
 import { useQuery } from '@tanstack/react-query';
 import Link from 'next/link';
 import { useMemo } from 'react';
-import { errorText, mayHelpAgain } from '../api/api-error';
 import { api, type Outputs } from '../api/client';
 import { useMe } from '../api/use-me';
-import { Fault } from '../look/notice';
 import { Working } from '../look/working';
 import { Page } from '../shell/page';
 import { DraftButton } from './draft-button';
 import type { ListPrices } from './list-prices';
 import { RangeBrowser } from './range-browser';
 import { mayKeep, mayRead, useRevisions } from './use-revision';
+import { QueryFault } from '../shell/query-fault';
 
 type Range = Outputs['catalogue']['get'];
 
@@ -38,7 +37,7 @@ export function RangePage() {
   });
   const keeps = mayKeep(me);
   const revisions = useRevisions(keeps);
-  const { data, isError, error } = query;
+  const { data, isError } = query;
   const lists = useMemo(() => (data === undefined ? [] : listsOf(data)), [data]);
   return (
     <Page title="Range" actions={keeps && <DraftButton revisions={revisions.data} />}>
@@ -60,12 +59,7 @@ export function RangePage() {
             </p>
           )}
         </div>
-        {isError && (
-          <Fault
-            text={errorText(error)}
-            action={mayHelpAgain(error) ? { title: 'Try again', run: () => void query.refetch() } : undefined}
-          />
-        )}
+        {isError && <QueryFault query={query} />}
         {query.isPending && <Working text="Loading the range." />}
         {data !== undefined && <RangeBrowser items={data.items} lists={lists} />}
       </main>

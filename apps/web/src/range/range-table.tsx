@@ -165,9 +165,12 @@ export function RangeTable({ groups, prices, marks, onOpen }: RangeTableProps) {
     while (rows[to]?.is === 'slot') to += step;
     if (rows[to] === undefined) return;
     virtual.scrollToIndex(to, { align: 'auto' });
-    requestAnimationFrame(() =>
-      table.current?.querySelector<HTMLElement>(`tr[data-index="${String(to)}"] button`)?.focus(),
-    );
+    const partAt = (): HTMLElement | null | undefined =>
+      table.current?.querySelector<HTMLElement>(`tr[data-index="${String(to)}"] button`);
+    // What is there already is gone to at once, so that the next key meets it.
+    const there = partAt();
+    if (there) there.focus();
+    else requestAnimationFrame(() => partAt()?.focus());
   };
   return (
     <table ref={table} className="tab table-fixed" aria-rowcount={rows.length + 1} onKeyDown={go}>

@@ -2,7 +2,6 @@
 
 import Link from 'next/link';
 import type { ReactNode } from 'react';
-import { errorText, mayHelpAgain } from '../api/api-error';
 import { momentText } from '../figures/moment';
 import { Fault, Note } from '../look/notice';
 import { Working } from '../look/working';
@@ -10,6 +9,7 @@ import { Page } from '../shell/page';
 import { sheetShape, sheetShapeCurrent } from '../shell/sheets';
 import { RevisionChip } from './revision-chip';
 import { type RevisionHead, useRevisions } from './use-revision';
+import { QueryFault } from '../shell/query-fault';
 
 /** The sheets of a revision and where each is. */
 const sheets = {
@@ -84,14 +84,7 @@ export function RevisionFrame({ id, sheet, children }: RevisionFrameProps) {
         <Note>This draft was discarded. It is kept to be looked at, and nothing of it comes in force.</Note>
       )}
       <main id="main" className="mx-auto max-w-[1440px] px-4 py-5 lg:px-6">
-        {query.isError && (
-          <Fault
-            text={errorText(query.error)}
-            action={
-              mayHelpAgain(query.error) ? { title: 'Try again', run: () => void query.refetch() } : undefined
-            }
-          />
-        )}
+        {query.isError && <QueryFault query={query} />}
         {query.isPending && <Working text="Loading the revisions." />}
         {isUnknown && (
           <Fault text="There is no revision at this address. The list of revisions has all that there are." />

@@ -1,15 +1,14 @@
 'use client';
 
 import Link from 'next/link';
-import { errorText, mayHelpAgain } from '../api/api-error';
 import { useMe } from '../api/use-me';
 import { momentText } from '../figures/moment';
-import { Fault } from '../look/notice';
 import { Working } from '../look/working';
 import { Page } from '../shell/page';
 import { DraftButton } from './draft-button';
 import { RevisionChip } from './revision-chip';
 import { mayKeep, type RevisionHead, useRevisions } from './use-revision';
+import { QueryFault } from '../shell/query-fault';
 
 function RevisionTable({ revisions }: { readonly revisions: readonly RevisionHead[] }) {
   const now = new Date();
@@ -85,14 +84,7 @@ export function RevisionsPage() {
           Offers keep the revision that they were made by. What is released stays as it is; changes are made
           in a draft, and everybody works with them once it is released.
         </p>
-        {query.isError && (
-          <Fault
-            text={errorText(query.error)}
-            action={
-              mayHelpAgain(query.error) ? { title: 'Try again', run: () => void query.refetch() } : undefined
-            }
-          />
-        )}
+        {query.isError && <QueryFault query={query} />}
         {query.isPending && <Working text="Loading the revisions." />}
         {query.data !== undefined && <RevisionTable revisions={query.data} />}
       </main>

@@ -8,7 +8,7 @@ import { Fault } from '../look/notice';
 import { StatusMark } from '../look/status-mark';
 import { Working } from '../look/working';
 import { DifferenceView } from './difference-view';
-import { FileChoice } from './file-choice';
+import { FileChoice } from '../look/file-choice';
 import { reportText, TroubleTable } from './import-report';
 import { base64Of, type FileFormat, formatNames, formatOf } from './read-file';
 import { deskKey, type RevisionHead } from './use-revision';

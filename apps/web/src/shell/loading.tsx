@@ -1,11 +1,10 @@
 'use client';
 
 import type { UseQueryResult } from '@tanstack/react-query';
-import { errorText, mayHelpAgain } from '../api/api-error';
-import { Fault } from '../look/notice';
 import { Working } from '../look/working';
 import { Page } from './page';
 import type { Sheet, SheetLinks } from './sheets';
+import { QueryFault } from './query-fault';
 
 export interface LoadingProps {
   readonly sheet: Sheet;
@@ -21,16 +20,7 @@ export function Loading({ sheet, links, what, query }: LoadingProps) {
     <Page title={sheet} sheet={sheet} links={links}>
       <main id="main" className="mx-auto max-w-[1440px] px-4 py-6 lg:px-6">
         <h1 className="sr-only">{sheet}</h1>
-        {query.isError ? (
-          <Fault
-            text={errorText(query.error)}
-            action={
-              mayHelpAgain(query.error) ? { title: 'Try again', run: () => void query.refetch() } : undefined
-            }
-          />
-        ) : (
-          <Working text={`Loading ${what}.`} />
-        )}
+        {query.isError ? <QueryFault query={query} /> : <Working text={`Loading ${what}.`} />}
       </main>
     </Page>
   );

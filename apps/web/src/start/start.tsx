@@ -5,13 +5,13 @@ import Link from 'next/link';
 import { useRouter } from 'next/navigation';
 import { useEffect } from 'react';
 import { api } from '../api/client';
-import { errorText, mayHelpAgain } from '../api/api-error';
 import { useMe } from '../api/use-me';
-import { Empty, Fault } from '../look/notice';
+import { Empty } from '../look/notice';
 import { Working } from '../look/working';
 import { areasOf } from '../shell/areas';
 import { Page } from '../shell/page';
 import { InquiryTable } from './inquiry-table';
+import { QueryFault } from '../shell/query-fault';
 
 const mayCreate = (role: string): boolean => role === 'applications_engineer' || role === 'customer';
 
@@ -47,14 +47,7 @@ export function Start() {
           )}
         </div>
         {list.isPending && <Working text="Loading the inquiries." />}
-        {list.isError && (
-          <Fault
-            text={errorText(list.error)}
-            action={
-              mayHelpAgain(list.error) ? { title: 'Try again', run: () => void list.refetch() } : undefined
-            }
-          />
-        )}
+        {list.isError && <QueryFault query={list} />}
         {list.data?.length === 0 && (
           <Empty
             text={

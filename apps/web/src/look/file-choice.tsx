@@ -1,6 +1,6 @@
 'use client';
 
-import { type DragEvent, useId, useState } from 'react';
+import { type DragEvent, type ReactNode, useId, useState } from 'react';
 
 export interface FileChoiceProps {
   /** What may be dropped, in words. */
@@ -8,10 +8,12 @@ export interface FileChoiceProps {
   readonly accept: string;
   readonly isBusy: boolean;
   readonly onFile: (file: File) => void;
+  /** What came of it, below. */
+  readonly children?: ReactNode;
 }
 
 /** Takes a file, by choosing or dropping it. */
-export function FileChoice({ what, accept, isBusy, onFile }: FileChoiceProps) {
+export function FileChoice({ what, accept, isBusy, onFile, children }: FileChoiceProps) {
   const id = useId();
   const [over, setOver] = useState(false);
   const take = (file: File | undefined): void => {
@@ -51,6 +53,7 @@ export function FileChoice({ what, accept, isBusy, onFile }: FileChoiceProps) {
           />
         </label>
       </p>
+      {children}
     </div>
   );
 }
