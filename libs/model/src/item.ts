@@ -83,7 +83,8 @@ const vesselGeometry = z.strictObject({
   flangeHeightM: metre('Height of the rim'),
 });
 
-const impeller = z.enum([
+/** Sorts of stirrers. */
+export const impeller = z.enum([
   'disc turbine',
   'pitched blade turbine',
   'paddle',

@@ -1,25 +1,15 @@
+import { impeller } from '@flangewise/model';
 import { z } from 'zod';
 import { kind, kindOfMaterial } from '../kind.js';
 import { finishWord, partDensity } from '../part-materials.js';
 import { kelvin, listed, mm, power, sentence, statedMass } from '../words.js';
 import { markingWord } from '../marking-word.js';
 
-const impellers = z.enum([
-  'disc turbine',
-  'pitched blade turbine',
-  'paddle',
-  'propeller',
-  'anchor',
-  'double helical ribbon',
-  'hollow shaft turbine',
-  'magnetic bar',
-]);
-
 /** Impellers: mass from the share of the cube that is solid, speed from the tip speed that they stand. */
 export const stirrers = kindOfMaterial(
   'stirrer',
   {
-    impeller: impellers,
+    impeller,
     diameterM: z.number().positive(),
     bladeCount: z.int().positive(),
     bladeWidthShare: z.number().positive().max(1),
