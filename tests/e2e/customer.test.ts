@@ -7,6 +7,7 @@ import { candidateRow, waitForChecks } from './journey.js';
 import { openAs } from './page.js';
 import { clients } from './people.js';
 import { commercialIn, leakedPricesIn, priceListsIn, prices, pricesIn } from './prices.js';
+import { figuresOf } from './figures.js';
 import { step } from './step.js';
 import { type Received, record } from './traffic.js';
 import { openSlot, option, otherOption, readSlot, readSlots, showList, showUnfit } from './workspace.js';
@@ -97,7 +98,7 @@ it('shows a customer their own job and no price of an item, no cost and no other
 
   await step('find prices and other clients in what the engineer receives', async () => {
     const received = await walk(ours, own);
-    expect(pricesIn(bodiesOf(received, 'other')).length).toBeGreaterThan(50);
+    expect(pricesIn(bodiesOf(received, 'other')).length).toBeGreaterThan(100);
     expect(commercialIn(bodiesOf(received, 'other'))).toHaveLength(3);
     expect(bodiesOf(received, 'other')).toContain(clients.kelmoor);
   });
@@ -124,12 +125,19 @@ it('shows a customer their own job and no price of an item, no cost and no other
       expect(data.includes(secret), `"${secret}" in what the customer received`).toBe(false);
   });
   await step('receive no commercial figure but the sums of the offer', async () => {
+    const figures = await figuresOf(received.filter(({ kind }) => kind !== 'script').map(({ body }) => body));
     for (const { url, kind, body } of received) {
-      if (kind === 'script') expect(priceListsIn(body), url).toEqual([]);
-      else if (kind === 'other') expect([...commercialIn(body), ...pricesIn(body)], url).toEqual([]);
+      if (kind === 'script') {
+        expect(priceListsIn(body), url).toEqual([]);
+        continue;
+      }
+      expect(commercialIn(body), url).toEqual([]);
+      expect(
+        pricesIn(body).filter((price) => !figures.has(price)),
+        url,
+      ).toEqual([]);
     }
-    // A constant of a library may happen to be a price of the list; a list that leaks brings many.
-    expect(leakedPricesIn(scripts).length).toBeLessThan(3);
+    expect(leakedPricesIn(scripts)).toEqual([]);
     // Were the prices of the list in a script, even without their items, they would be found.
     expect(leakedPricesIn(`${scripts};[${[...prices].join()}]`).length).toBeGreaterThan(prices.size / 2);
   });

@@ -1,9 +1,9 @@
 import type { Page, Response } from 'playwright-core';
 
-/** One answer that a browser got: a page, a script, a style sheet with its codes of signs, data or a document. */
+/** One answer that a browser got: a page, a script, data or a document. */
 export interface Received {
   readonly url: string;
-  readonly kind: 'script' | 'style' | 'other';
+  readonly kind: 'script' | 'other';
   readonly body: string;
 }
 
@@ -21,7 +21,7 @@ export function record(page: Page): Traffic {
   page.on('response', (response) => {
     if (isRedirect(response)) return;
     const url = response.url();
-    const kind = /\.js(\?|$)/.test(url) ? 'script' : /\.css(\?|$)/.test(url) ? 'style' : 'other';
+    const kind = /\.js(\?|$)/.test(url) ? 'script' : 'other';
     bodies.push(
       response.body().then(
         (body) => ({ url, kind, body: body.toString('utf8') }),
