@@ -57,7 +57,7 @@ const Nozzles = ({ table, view, plan }: { table: NozzleTable; view: Specificatio
               <Text style={[style.strong, { width: px(26) }]}>{name}</Text>
               <Text style={{ width: px(40) }}>{printText(size)}</Text>
               {plan < px(150) ? null : (
-                <Text style={[style.label, { width: px(40) }]}>{printText(place)}</Text>
+                <Text style={[style.label, { width: px(104), paddingRight: px(6) }]}>{printText(place)}</Text>
               )}
               <Text style={{ flexGrow: 1, flexShrink: 1, flexBasis: 0 }}>{printText(use)}</Text>
             </View>
