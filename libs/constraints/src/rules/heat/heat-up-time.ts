@@ -27,7 +27,7 @@ export const heatingConditions = [
   'viscosityMaxPaS',
 ] as const;
 
-type HeatingConditions = Pick<Conditions, (typeof heatingConditions)[number]>;
+export type HeatingConditions = Pick<Conditions, (typeof heatingConditions)[number]>;
 
 const heatCapacities = { glass: 830, metal: 500 } as const;
 /** Insulation of vessel and jacket [m], and how far the jacket runs above the end of the heating [K] (common practice). */

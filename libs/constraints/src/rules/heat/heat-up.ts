@@ -2,12 +2,21 @@ import type { Conditions } from '../../conditions.js';
 import { type Figure, known, missing, notApplicable, type Proof, unverified } from '../../figure.js';
 import { comparison } from '../../rule.js';
 import { commonPractice, published } from '../../source.js';
-import { heatingConditions, type HeatingParts, heatingReads, heatUpTime } from './heat-up-time.js';
+import {
+  type HeatingConditions,
+  heatingConditions,
+  type HeatingParts,
+  heatingReads,
+  heatUpTime,
+} from './heat-up-time.js';
 
 /** Longer than any batch waits: heating that never reaches its end [s]. */
 const neverS = 1e9;
 
-const neededS = (parts: HeatingParts, conditions: Conditions, proof: Proof | undefined): Figure => {
+type WantedConditions = HeatingConditions & Pick<Conditions, 'heatUpTimeS'>;
+
+/** How long the parts take to heat the batch [s]. */
+const neededS = (parts: HeatingParts, conditions: WantedConditions, proof: Proof | undefined): Figure => {
   if (conditions.heatUpTimeS === undefined) return notApplicable;
   const heating = heatUpTime(parts, conditions, proof);
   switch (heating.kind) {
@@ -48,9 +57,7 @@ export const heatUpByMantle = comparison({
   title: 'Mantle heats the batch in the wanted time',
   demandOf: { vessel: heatingReads.vessel, heater: heatingReads.heater },
   demand: ({ vessel, heater }, conditions, proof) =>
-    vessel.jacket === null
-      ? neededS({ vessel, heater, circulator: null }, conditions as Conditions, proof)
-      : notApplicable,
+    vessel.jacket === null ? neededS({ vessel, heater, circulator: null }, conditions, proof) : notApplicable,
   say: ({ parts, ...shown }) =>
     sentence({ heating: parts.heater?.name ?? 'The mantle', vessel: parts.vessel.name }, shown),
 });
@@ -61,9 +68,7 @@ export const heatUpByJacket = comparison({
   title: 'Jacket heats the batch in the wanted time',
   demandOf: { vessel: heatingReads.vessel, circulator: heatingReads.circulator },
   demand: ({ vessel, circulator }, conditions, proof) =>
-    vessel.jacket === null
-      ? notApplicable
-      : neededS({ vessel, heater: null, circulator }, conditions as Conditions, proof),
+    vessel.jacket === null ? notApplicable : neededS({ vessel, heater: null, circulator }, conditions, proof),
   say: ({ parts, ...shown }) =>
     sentence({ heating: parts.circulator?.name ?? 'The jacket', vessel: parts.vessel.name }, shown),
 });

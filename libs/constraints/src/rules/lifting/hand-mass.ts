@@ -6,7 +6,7 @@ import { published } from '../../source.js';
 /** Off and on again, where nobody said how often. */
 const usualLiftsPerDay = 2;
 
-/** Beyond this nobody lifts by hand [kg]: coarser steps will do. */
+/** Steps in which masses are judged [kg]: above the first no limit of lifting by hand lies, and coarser ones will do. */
 const heavyKg = 40;
 const heavyStepKg = 20;
 
