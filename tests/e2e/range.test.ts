@@ -53,6 +53,11 @@ it('shows the catalogue keeper the range at once, with values and prices', async
     await page.getByLabel('Wetted material').selectOption('');
     await page.getByLabel('Life').selectOption('');
     await page.getByLabel('Slot').selectOption('');
+    // Every part again, not so many of them.
+    await page
+      .getByRole('status')
+      .filter({ hasText: new RegExp(`^${items.length} parts`) })
+      .waitFor();
   });
   await step('lead by arrow keys to the last part, and show it', async () => {
     const ofLastSlot = items.filter(({ slot }) => slot === lastSlot);
